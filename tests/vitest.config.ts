@@ -1,0 +1,61 @@
+import { fileURLToPath } from 'node:url';
+import { playwright } from '@vitest/browser-playwright';
+import { defineConfig, mergeConfig } from 'vitest/config';
+import base from '../vite.config.ts';
+import { chromiumArguments, chromiumPath } from './support/chromium.ts';
+import { Tally } from './support/tally.ts';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+const executablePath = await chromiumPath();
+
+export default mergeConfig(
+  base,
+  defineConfig({
+    test: {
+      root,
+      reporters: ['default', new Tally()],
+      coverage: {
+        provider: 'v8',
+        include: ['sim/**/*.ts', 'shared/**/*.ts', 'src/**/*.{ts,svelte}'],
+        reportsDirectory: `${root}/node_modules/.cache/coverage`,
+      },
+      projects: [
+        {
+          extends: true,
+          test: {
+            name: 'node',
+            include: ['tests/**/*.test.ts'],
+            exclude: ['tests/browser/**', 'tests/e2e/**'],
+            benchmark: { include: ['tests/bench/**/*.bench.ts'] },
+          },
+        },
+        {
+          extends: true,
+          // named here so that the first run does not stop to find them and reload the page
+          optimizeDeps: { include: ['axe-core', 'd3', 'odex', 'vitest-browser-svelte'] },
+          test: {
+            name: 'browser',
+            include: ['tests/browser/**/*.test.ts'],
+            browser: {
+              enabled: true,
+              headless: true,
+              screenshotFailures: false,
+              instances: [{ browser: 'chromium' }],
+              provider: playwright({ launchOptions: { executablePath, args: chromiumArguments } }),
+            },
+          },
+        },
+        {
+          extends: true,
+          test: {
+            name: 'e2e',
+            include: ['tests/e2e/**/*.test.ts'],
+            globalSetup: ['tests/support/builtApp.ts'],
+            testTimeout: 60_000,
+            hookTimeout: 60_000,
+          },
+        },
+      ],
+    },
+  }),
+);
