@@ -1,0 +1,71 @@
+import { coilFields, secondCoilFields } from './fields/coil.ts';
+import { heatSourceFields } from './fields/heatSource.ts';
+import { roomFields } from './fields/rooms.ts';
+import type { Field } from './fields/row.ts';
+import { storeFields } from './fields/store.ts';
+import { toSI } from './units.ts';
+import { type FieldPath, type Group, groups, type Variant } from './variant.ts';
+
+export type { ChoiceField, Field, NumberField } from './fields/row.ts';
+
+/** Every setting, one row each, in the order the heat travels. The project's dictionary. */
+export const fields: readonly Field[] = [
+  ...heatSourceFields,
+  ...coilFields,
+  ...secondCoilFields,
+  ...storeFields,
+  ...roomFields,
+];
+
+/** Headings of the groups of settings. */
+export const groupLabels: Readonly<Record<Group, string>> = {
+  boiler: 'Boiler',
+  primary: 'Primary',
+  coil: 'Coil',
+  secondCoil: 'Second coil',
+  cylinder: 'Cylinder',
+  stat: 'Sensor and stat',
+  draw: 'Draw-off',
+  start: 'At the start',
+  heating: 'Heating',
+  house: 'House',
+  run: 'The run',
+};
+
+const byPath = new Map<string, Field>(fields.map((field) => [field.path, field]));
+
+/** The row of one setting. */
+export function fieldAt(path: FieldPath): Field {
+  const field = byPath.get(path);
+  if (!field) throw new Error(`no field at ${path}; expected one of ${[...byPath.keys()]}`);
+  return field;
+}
+
+/** The rows of one group, in order. */
+export function fieldsOf(group: Group): readonly Field[] {
+  return fields.filter((field) => groupOf(field) === group);
+}
+
+/** The group a row belongs to. */
+export function groupOf(field: Field): Group {
+  return field.path.slice(0, field.path.indexOf('.')) as Group;
+}
+
+/** The key of a row inside its group, e.g. `output` of `boiler.output`. */
+export function keyOf(field: Field): string {
+  return field.path.slice(field.path.indexOf('.') + 1);
+}
+
+/** The default of a row in SI. */
+export function defaultOf(field: Field): number | string {
+  return field.kind === 'number' ? toSI(field.default, field.unit) : field.default;
+}
+
+/** A variant with every setting at its default. */
+export function defaultVariant(name: string): Variant {
+  const parts = groups.map((group) => [
+    group,
+    Object.fromEntries(fieldsOf(group).map((field) => [keyOf(field), defaultOf(field)])),
+  ]);
+  return { name, ...Object.fromEntries(parts) } as unknown as Variant;
+}

@@ -1,0 +1,26 @@
+import type { Result, Study } from './result.ts';
+import type { Variant } from './variant.ts';
+
+/** To the worker. A newer `run` supersedes an older one; `stop` ends whatever is under way. */
+export type Request =
+  | {
+      readonly kind: 'run';
+      readonly number: number;
+      readonly variant: Variant;
+      /** Without the studies while a handle is being dragged. */
+      readonly studies: boolean;
+    }
+  | { readonly kind: 'stop' };
+
+/** From the worker, each with the number of the request it answers. */
+export type Reply =
+  | { readonly kind: 'progress'; readonly number: number; readonly done: number }
+  | { readonly kind: 'result'; readonly number: number; readonly result: Result }
+  | { readonly kind: 'study'; readonly number: number; readonly study: Study }
+  | { readonly kind: 'finished'; readonly number: number }
+  | {
+      readonly kind: 'fault';
+      readonly number: number;
+      readonly message: string;
+      readonly details: string;
+    };

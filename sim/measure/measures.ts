@@ -1,0 +1,99 @@
+import type { Limit, Mark, Measures, Phase, Trace } from '../../shared/result.ts';
+import type { Seconds } from '../../shared/units.ts';
+import type { Plant } from '../plant/plant.ts';
+import type { Slots } from '../solve/slots.ts';
+import { belowUsable, usable } from './usable.ts';
+
+/** What a run left behind, as far as the measures need it. */
+interface Left {
+  readonly start: readonly number[];
+  readonly end: { readonly state: readonly number[] };
+  readonly marks: readonly {
+    readonly mark: Mark;
+    readonly snapshot: { readonly state: readonly number[] };
+  }[];
+  readonly phases: readonly Phase[];
+}
+
+/** The numbers that answer the question, from one run. */
+export function measuresOf(plant: Plant, slots: Slots, left: Left, trace: Trace): Measures {
+  const { layers, layerVolume } = plant.cylinder;
+  const { cold } = plant.inlet;
+  const litresAt = (state: readonly number[]) => usable(state, 0, layers, layerVolume, cold);
+  const calls = left.marks.filter(({ mark }) => mark.kind === 'hotWaterCalled');
+  const satisfied = left.marks.find(({ mark }) => mark.kind === 'statSatisfied');
+  const recovery = satisfied?.mark.at ?? null;
+  const until = recovery ?? trace.time[trace.samples - 1];
+  const nextCall =
+    recovery === null ? undefined : calls.find(({ mark }) => mark.at >= recovery);
+
+  const state = satisfied?.snapshot.state;
+  const coilHeat = (state ?? left.end.state)[slots.throughCoil] - left.start[slots.throughCoil];
+  const coilTime = timeIn(left.phases, until, (phase) => phase.coilRuns);
+  const held = (limit: Limit) =>
+    timeIn(left.phases, until, (phase) => phase.coilRuns && phase.limit === limit);
+  const { air, returnTemperature, coilHeat: coilTrace } = trace.of;
+  const coldest = indexOfLeast(air);
+  const heated = plant.variant.heating.arrangement !== 'hotWaterOnly';
+
+  return {
+    recovery,
+    ruleTime: recovery === null ? null : coilHeat / plant.variant.boiler.output,
+    coilHeat,
+    meanCoilHeat: coilTime > 0 ? coilHeat / coilTime : null,
+    peakCoilHeat: coilTime > 0 ? greatest(coilTrace) : null,
+    meanReturn: coilTime > 0 ? timeMean(trace, returnTemperature, until) : null,
+    waitingTime: Math.min(calls[0]?.mark.at ?? until, until),
+    outputLimitTime: held('output'),
+    flowLimitTime: held('flowLimit'),
+    usableAtStart: litresAt(left.start),
+    usableAtSatisfied: state ? litresAt(state) : null,
+    usableAtCall: nextCall ? litresAt(nextCall.snapshot.state) : null,
+    coldAtSatisfied: state ? belowUsable(state, 0, layers, layerVolume) : null,
+    topAtSatisfied: state ? state[layers - 1] : null,
+    bottomAtSatisfied: state ? state[0] : null,
+    hottest: greatest(trace.layerTemperature),
+    lowestRoom: heated ? air[coldest] : null,
+    lowestRoomAt: heated ? trace.time[coldest] : null,
+    hotWaterCalls: calls.length,
+  };
+}
+
+/** Time within the phases that fit, up to a moment, s. */
+function timeIn(
+  phases: readonly Phase[],
+  until: Seconds,
+  fits: (phase: Phase) => boolean,
+): Seconds {
+  let sum = 0;
+  for (const phase of phases) {
+    if (fits(phase)) sum += Math.max(0, Math.min(phase.to, until) - phase.from);
+  }
+  return sum;
+}
+
+/** Mean over time of a quantity while the coil runs and up to a moment, by trapezes between samples. */
+function timeMean(trace: Trace, values: Float64Array, until: Seconds): number | null {
+  let area = 0;
+  let span = 0;
+  for (let sample = 1; sample < trace.samples && trace.time[sample] <= until; sample++) {
+    const width = trace.time[sample] - trace.time[sample - 1];
+    const coilRan = trace.of.coilInlet[sample - 1] + trace.of.coilInlet[sample];
+    if (width <= 0 || Number.isNaN(coilRan)) continue;
+    area += (width * (values[sample - 1] + values[sample])) / 2;
+    span += width;
+  }
+  return span > 0 ? area / span : null;
+}
+
+function greatest(values: Float64Array): number {
+  let most = Number.NEGATIVE_INFINITY;
+  for (const value of values) if (value > most) most = value;
+  return most;
+}
+
+function indexOfLeast(values: Float64Array): number {
+  let least = 0;
+  for (let i = 1; i < values.length; i++) if (values[i] < values[least]) least = i;
+  return least;
+}

@@ -1,0 +1,66 @@
+import { type Quantity, quantities, type Trace } from '../../shared/result.ts';
+import type { Seconds } from '../../shared/units.ts';
+import { waterAroundCoil } from '../plant/coil.ts';
+import type { System } from '../solve/system.ts';
+import { usable } from '../measure/usable.ts';
+
+const names = Object.keys(quantities) as Quantity[];
+
+/** Collects samples of a run. */
+export class Recorder {
+  readonly #system: System;
+  readonly #time: number[] = [];
+  readonly #layers: number[] = [];
+  readonly #of: Record<Quantity, number[]>;
+
+  constructor(system: System) {
+    this.#system = system;
+    this.#of = Object.fromEntries(names.map((name) => [name, [] as number[]])) as Record<
+      Quantity,
+      number[]
+    >;
+  }
+
+  /** Takes one sample: evaluates the derivative at a state and keeps what it says. */
+  sample(time: Seconds, y: ArrayLike<number>): void {
+    const { plant, slots, derivative, control } = this.#system;
+    const { layers, layerVolume } = plant.cylinder;
+    derivative.at(y);
+    const { flows } = derivative;
+    const { coil } = control.service;
+    this.#time.push(time);
+    for (let layer = 0; layer < layers; layer++) this.#layers.push(y[layer]);
+    const of = this.#of;
+    of.sensor.push(y[slots.sensor]);
+    of.top.push(y[layers - 1]);
+    of.bottom.push(y[0]);
+    of.flow.push(flows.flow);
+    of.returnTemperature.push(flows.returnTemperature);
+    of.coilInlet.push(flows.coilInlet);
+    of.coilOutlet.push(flows.coilOutlet);
+    of.coilWater.push(coil === null ? Number.NaN : waterAroundCoil(coil, y));
+    of.boilerHeat.push(flows.boilerHeat);
+    of.coilHeat.push(flows.coilHeat);
+    of.radiatorHeat.push(flows.radiatorHeat);
+    of.standingLoss.push(flows.standingLoss);
+    of.pipeLoss.push(flows.pipeLoss);
+    of.radiator.push(y[slots.radiator]);
+    of.air.push(y[slots.air]);
+    of.fabric.push(y[slots.fabric]);
+    of.drawFlow.push(control.drawFlow);
+    of.usable.push(usable(y, 0, layers, layerVolume, plant.inlet.cold));
+  }
+
+  /** The samples so far. */
+  trace(): Trace {
+    return {
+      samples: this.#time.length,
+      layers: this.#system.plant.cylinder.layers,
+      time: Float64Array.from(this.#time),
+      layerTemperature: Float64Array.from(this.#layers),
+      of: Object.fromEntries(
+        names.map((name) => [name, Float64Array.from(this.#of[name])]),
+      ) as Record<Quantity, Float64Array>,
+    };
+  }
+}

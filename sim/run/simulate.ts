@@ -1,0 +1,67 @@
+import type { PatternDraw } from '../../shared/drawPattern.ts';
+import type { Result } from '../../shared/result.ts';
+import type { Kelvins, Seconds } from '../../shared/units.ts';
+import type { Variant } from '../../shared/variant.ts';
+import { ownDraws } from '../demand/schedule.ts';
+import { balanceOf } from '../measure/balance.ts';
+import { measuresOf } from '../measure/measures.ts';
+import { makePlant } from '../plant/plant.ts';
+import { System } from '../solve/system.ts';
+import { march } from './march.ts';
+import { Recorder } from './recorder.ts';
+
+export interface SimulateOptions {
+  /** Draws in place of the variant's own. */
+  readonly draws?: readonly PatternDraw[];
+  /** Absolute tolerance of temperatures. */
+  readonly tolerance?: Kelvins;
+  /** Between samples. */
+  readonly sampleEvery?: Seconds;
+}
+
+/**
+ * Runs one variant. Yields the share done, so that the caller can show progress; a caller that stops asking has stopped
+ * the run. The variant must have no problems (`shared/problems.ts`).
+ */
+export function* simulate(
+  variant: Variant,
+  options: SimulateOptions = {},
+): Generator<number, Result> {
+  const plant = makePlant(variant);
+  const system = new System(plant);
+  const recorder = new Recorder(system);
+  const { duration } = variant.run;
+  const marched = yield* march(system, {
+    from: system.start(),
+    duration,
+    draws: options.draws ?? ownDraws(variant),
+    tolerance: options.tolerance ?? TOLERANCE,
+    recorder,
+    sampleEvery: options.sampleEvery ?? Math.max(duration / SAMPLES, SHORTEST_SAMPLE),
+  });
+  const trace = recorder.trace();
+  return {
+    variant,
+    outcome: marched.outcome,
+    trace,
+    marks: marched.marks.map(({ mark }) => mark),
+    phases: marched.phases,
+    measures: measuresOf(plant, system.slots, marched, trace),
+    balance: balanceOf(plant, system.slots, marched.start, marched.end.state),
+    cost: marched.cost,
+  };
+}
+
+/** Runs one variant to its end. */
+export function simulateToEnd(variant: Variant, options: SimulateOptions = {}): Result {
+  const run = simulate(variant, options);
+  for (;;) {
+    const step = run.next();
+    if (step.done) return step.value;
+  }
+}
+
+/** Absolute tolerance of temperatures, K; the convergence study (npm run convergence) shows what it costs. */
+export const TOLERANCE = 1e-4;
+const SAMPLES = 120;
+const SHORTEST_SAMPLE = 15; // s

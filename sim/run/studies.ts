@@ -1,0 +1,127 @@
+import { dayPattern, type PatternDraw } from '../../shared/drawPattern.ts';
+import type { Mark, Study, StudyPoint } from '../../shared/result.ts';
+import type { Seconds } from '../../shared/units.ts';
+import { type Variant, withSetting } from '../../shared/variant.ts';
+import { usable } from '../measure/usable.ts';
+import { makePlant, type Plant } from '../plant/plant.ts';
+import { type Snapshot, System } from '../solve/system.ts';
+import { march, type MarkedState } from './march.ts';
+import { simulate, TOLERANCE } from './simulate.ts';
+
+/** Recovery and usable litres against the height of the sensor. Yields the share done. */
+export function* placementStudy(variant: Variant): Generator<number, Study> {
+  const { height } = variant.cylinder;
+  const points: StudyPoint[] = [];
+  for (let i = 0; i < HEIGHTS; i++) {
+    const at = (height * (i + 0.5)) / HEIGHTS;
+    points.push(studyPoint(withSetting(variant, 'stat.sensorHeight', at), at, false));
+    yield (i + 1) / HEIGHTS;
+  }
+  return { kind: 'placement', points };
+}
+
+/** The same, and calls per day, against the differential of the stat. Yields the share done. */
+export function* differentialStudy(variant: Variant): Generator<number, Study> {
+  const points: StudyPoint[] = [];
+  for (const [i, differential] of DIFFERENTIALS.entries()) {
+    points.push(
+      studyPoint(withSetting(variant, 'stat.differential', differential), differential, true),
+    );
+    yield (i + 1) / DIFFERENTIALS.length;
+  }
+  return { kind: 'differential', points };
+}
+
+/** The variant under hot-water priority and with both at once. Yields the share done. */
+export function* arrangementStudy(variant: Variant): Generator<number, Study> {
+  const priority = yield* share(simulate(withSetting(variant, 'heating.arrangement', 'priority')), 0);
+  const simultaneous = yield* share(
+    simulate(withSetting(variant, 'heating.arrangement', 'simultaneous')),
+    0.5,
+  );
+  return { kind: 'arrangement', priority, simultaneous };
+}
+
+/**
+ * One point: reheat as the variant starts, then draw at 10 l/min until the stat calls, then reheat with nothing drawn; and,
+ * where asked, count the calls of a day.
+ */
+function studyPoint(variant: Variant, value: number, countsCalls: boolean): StudyPoint {
+  const plant = makePlant(variant);
+  const litres = (at: MarkedState | undefined) => (at ? usableIn(plant, at.snapshot) : null);
+  const first = until(plant, new System(plant).start(), 'statSatisfied', variant.run.duration, []);
+  const called = first
+    ? until(plant, first.snapshot, 'hotWaterCalled', LONGEST_DRAW, [endlessDraw])
+    : undefined;
+  const again = called
+    ? until(plant, called.snapshot, 'statSatisfied', LONGEST_REHEAT, [])
+    : undefined;
+  return {
+    value,
+    recovery: first?.mark.at ?? null,
+    usableAtSatisfied: litres(first),
+    usableAtCall: litres(called),
+    reheatAfterCall: again?.mark.at ?? null,
+    callsPerDay: countsCalls && first ? callsOnSecondDay(plant, first.snapshot) : null,
+  };
+}
+
+/** Runs from a snapshot until a mark; nothing when it does not come in time. */
+function until(
+  plant: Plant,
+  from: Snapshot,
+  kind: Mark['kind'],
+  duration: Seconds,
+  draws: readonly PatternDraw[],
+): MarkedState | undefined {
+  const run = march(new System(plant), {
+    from,
+    duration,
+    draws,
+    tolerance: TOLERANCE,
+    until: (mark) => mark.kind === kind && mark.at > 0,
+  });
+  return finish(run).marks.find(({ mark }) => mark.kind === kind && mark.at > 0);
+}
+
+/** Calls for hot water on the second of two equal days, which starts as the first left it. */
+function callsOnSecondDay(plant: Plant, from: Snapshot): number {
+  const draws = [...dayPattern, ...dayPattern.map((draw) => ({ ...draw, at: draw.at + DAY }))];
+  const run = march(new System(plant), { from, duration: 2 * DAY, draws, tolerance: TOLERANCE });
+  return finish(run).marks.filter(
+    ({ mark }) => mark.kind === 'hotWaterCalled' && mark.at >= DAY,
+  ).length;
+}
+
+function usableIn(plant: Plant, { state }: Snapshot): number {
+  const { layers, layerVolume } = plant.cylinder;
+  return usable(state, 0, layers, layerVolume, plant.inlet.cold);
+}
+
+/** Passes the progress of a run on as a part of something larger. */
+function* share<T>(run: Generator<number, T>, from: number): Generator<number, T> {
+  for (;;) {
+    const step = run.next();
+    if (step.done) return step.value;
+    yield from + step.value / 2;
+  }
+}
+
+function finish<T>(run: Generator<number, T>): T {
+  for (;;) {
+    const step = run.next();
+    if (step.done) return step.value;
+  }
+}
+
+const HEIGHTS = 16;
+const DIFFERENTIALS = [1, 2, 3, 4, 6, 8, 10, 12, 15, 20]; // K
+const DAY = 86_400; // s
+const LONGEST_DRAW = 3 * 3600; // s, at 10 l/min more than any store holds
+const LONGEST_REHEAT = 6 * 3600; // s
+const endlessDraw: PatternDraw = {
+  at: 0,
+  volume: LONGEST_DRAW * (0.01 / 60),
+  flow: 0.01 / 60, // m³/s, 10 l/min as EN 16147 draws, from memory
+  name: 'until called',
+};

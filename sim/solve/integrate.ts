@@ -1,0 +1,103 @@
+import type { Seconds } from '../../shared/units.ts';
+import { type Dense, Solver } from './odex.js';
+
+export interface IntegrateSettings {
+  /** [slot] */
+  readonly absoluteTolerance: number[];
+  readonly relativeTolerance: number;
+  /** s, tried first */
+  readonly firstStep: Seconds;
+  readonly longestStep: Seconds;
+  /** Calls of the derivative allowed; also ends a run whose numbers have gone wrong. */
+  readonly budget: number;
+}
+
+/** How a piece ended: at its end time, at an event, out of calls, or with a number that is no number. */
+export interface Piece {
+  readonly end: 'reached' | 'event' | 'budget' | 'notFinite';
+  readonly time: Seconds;
+  readonly state: number[];
+  readonly steps: number;
+  /** s, the last full step taken, a good first step for what follows. */
+  readonly lastStep: Seconds;
+}
+
+/**
+ * Looks at a step just taken. Gets both ends, the state at the far end and the state in between; returns the time of an
+ * event to stop at, or null to go on.
+ */
+export type Observe = (
+  from: Seconds,
+  to: Seconds,
+  y: readonly number[],
+  at: Dense,
+) => Seconds | null;
+
+/**
+ * Integrates from `from` to `to`, or to the first event. The derivative must be smooth in between.
+ * @param derivative  rates [slot] of a state; may hand back the same array each time
+ * @param y           state at `from`, [slot]; not changed
+ */
+export function integrate(
+  derivative: (y: ArrayLike<number>) => number[],
+  from: Seconds,
+  y: readonly number[],
+  to: Seconds,
+  settings: IntegrateSettings,
+  observe: Observe,
+): Piece {
+  const solver = new Solver(y.length);
+  solver.denseOutput = true;
+  solver.absoluteTolerance = settings.absoluteTolerance;
+  solver.relativeTolerance = settings.relativeTolerance;
+  solver.initialStepSize = settings.firstStep;
+  solver.maxStepSize = settings.longestStep;
+  solver.maxSteps = Number.MAX_SAFE_INTEGER; // the budget below guards, also against numbers that are none
+
+  let calls = 0;
+  let steps = 0;
+  let reached = from;
+  let state: number[] = [...y];
+  let lastStep = settings.firstStep;
+  let end: Piece['end'] = 'reached';
+  const counted = (_time: number, now: number[]): number[] => {
+    calls++;
+    if (calls > settings.budget) throw new OutOfBudget();
+    return derivative(now);
+  };
+
+  try {
+    solver.solve(counted, from, state, to, (_n, start, finish, now, dense) => {
+      if (!dense) return true; // the start itself
+      if (!allFinite(now)) {
+        end = 'notFinite';
+        return false;
+      }
+      steps++;
+      if (finish < to) lastStep = finish - start;
+      const event = observe(start, finish, now, dense);
+      if (event === null) {
+        reached = finish;
+        state = now;
+        return true;
+      }
+      end = 'event';
+      reached = event;
+      state = now.map((_, slot) => dense(slot, event));
+      return false;
+    });
+  } catch (thrown) {
+    if (!(thrown instanceof OutOfBudget)) throw thrown;
+    end = 'budget';
+  }
+  return { end, time: reached, state, steps, lastStep };
+}
+
+function allFinite(state: readonly number[]): boolean {
+  let sum = 0;
+  for (let slot = 0; slot < state.length; slot++) sum += state[slot];
+  return Number.isFinite(sum);
+}
+
+/** Thrown through the solver, which cannot be stopped from inside a step otherwise. */
+class OutOfBudget extends Error {}

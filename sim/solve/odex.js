@@ -1,0 +1,2 @@
+// The package has no types that our settings accept; ours stand beside this file.
+export { Solver } from 'odex';

@@ -1,0 +1,135 @@
+/**
+ * Convective pools: neighbouring layers that stir each other by natural convection and so share one temperature and one
+ * rate. They are control state, outside the derivative: between events their borders stand still and the derivative is
+ * smooth. This is the limit of infinitely fast upward mixing: between two layers either the upper is warmer and nothing
+ * rises, or both are equal and the rising heat keeps them equal.
+ */
+export interface Pools {
+  /** [pool] its lowest layer; [count] is the number of layers. */
+  readonly first: Int32Array;
+  count: number;
+}
+
+/** Every layer a pool of its own. */
+export function makePools(layers: number): Pools {
+  const first = new Int32Array(layers + 1);
+  for (let layer = 0; layer <= layers; layer++) first[layer] = layer;
+  return { first, count: layers };
+}
+
+/** Rate of each layer from its net heat, its pool sharing one rate, K/s. @param net  [layer] W @param capacity  J/K */
+export function poolRates(
+  { first, count }: Pools,
+  net: Float64Array,
+  capacity: number,
+  rates: number[],
+): void {
+  for (let pool = 0; pool < count; pool++) {
+    let heat = 0;
+    for (let layer = first[pool]; layer < first[pool + 1]; layer++) heat += net[layer];
+    const rate = heat / (capacity * (first[pool + 1] - first[pool]));
+    for (let layer = first[pool]; layer < first[pool + 1]; layer++) rates[layer] = rate;
+  }
+}
+
+/**
+ * How far the pools have outlived themselves by merging: the largest excess of a pool's temperature over that of the pool
+ * above it, K. Above zero two pools have to merge.
+ * @param T  temperature of a layer, °C
+ * @param borders  the lowest layers of the pools to look at; all when left out
+ */
+export function largestInversion(
+  pools: Pools,
+  T: (layer: number) => number,
+  borders?: readonly number[],
+): number {
+  let largest = Number.NEGATIVE_INFINITY;
+  const count = borders ? borders.length : pools.count - 1;
+  for (let i = 0; i < count; i++) {
+    const layer = borders ? borders[i] : pools.first[i + 1];
+    const excess = T(layer - 1) - T(layer);
+    if (excess > largest) largest = excess;
+  }
+  return largest;
+}
+
+/** The lowest layers of those pools that are colder than the pool below them. */
+export function invertedBorders({ first, count }: Pools, T: ArrayLike<number>): number[] {
+  const borders: number[] = [];
+  for (let pool = 1; pool < count; pool++) {
+    if (T[first[pool] - 1] > T[first[pool]]) borders.push(first[pool]);
+  }
+  return borders;
+}
+
+/**
+ * How far they have outlived themselves by parting: the largest heat that would have to sink through a border inside a
+ * pool to keep its layers equal, W. Above zero the pool has to part there, for nothing carries heat down.
+ */
+export function largestSinking(
+  { first, count }: Pools,
+  net: Float64Array,
+  rates: ArrayLike<number>,
+  capacity: number,
+): number {
+  let largest = Number.NEGATIVE_INFINITY;
+  for (let pool = 0; pool < count; pool++) {
+    let rising = 0;
+    for (let layer = first[pool]; layer < first[pool + 1] - 1; layer++) {
+      rising += net[layer] - capacity * rates[layer];
+      if (-rising > largest) largest = -rising;
+    }
+  }
+  return largest;
+}
+
+/**
+ * Forms the pools anew. First inverted layers are mixed, which conserves heat; then, among layers of equal temperature,
+ * those below that would warm faster than those above form a pool with them. Both are the same pooling of neighbours that
+ * violate an order (isotonic regression), so the answer is unique and needs no trial.
+ * @param T    [layer] °C, written
+ * @param netAt  fills net heat for the mixed temperatures, [layer] W
+ */
+export function regroup(pools: Pools, T: number[], netAt: () => Float64Array, layers: number): void {
+  const { first } = pools;
+  // Mix what is inverted, or so nearly equal that it counts as equal
+  let count = 0;
+  for (let layer = 0; layer < layers; layer++) {
+    first[count++] = layer;
+    first[count] = layer + 1;
+    while (count > 1 && mean(T, first, count - 2) > mean(T, first, count - 1) - EQUAL) {
+      count--;
+      first[count] = layer + 1;
+    }
+  }
+  for (let pool = 0; pool < count; pool++) {
+    const shared = mean(T, first, pool);
+    for (let layer = first[pool]; layer < first[pool + 1]; layer++) T[layer] = shared;
+  }
+  const net = netAt();
+  const equalFrom = first.slice(0, count + 1);
+
+  // Within each run of equal layers, pool what would invert at once
+  let formed = 0;
+  for (let group = 0; group < count; group++) {
+    const base = formed;
+    for (let layer = equalFrom[group]; layer < equalFrom[group + 1]; layer++) {
+      first[formed++] = layer;
+      first[formed] = layer + 1;
+      while (formed > base + 1 && mean(net, first, formed - 2) > mean(net, first, formed - 1)) {
+        formed--;
+        first[formed] = layer + 1;
+      }
+    }
+  }
+  pools.count = formed;
+}
+
+/** Mean of a value over a pool. */
+function mean(values: ArrayLike<number>, first: Int32Array, pool: number): number {
+  let sum = 0;
+  for (let layer = first[pool]; layer < first[pool + 1]; layer++) sum += values[layer];
+  return sum / (first[pool + 1] - first[pool]);
+}
+
+const EQUAL = 1e-6; // K; mixing over this moves no more heat than rounding of the printed result
