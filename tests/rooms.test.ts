@@ -17,7 +17,7 @@ const rooms: Rooms = {
   'sim/solve/odex.d.ts': [],
   'sim/solve/integrate.ts': ['sim/solve/', 'shared/'],
   'sim/solve/': ['sim/solve/', 'sim/plant/', 'sim/control/', 'sim/demand/', 'shared/'],
-  'sim/measure/': ['sim/measure/', 'sim/closures/', 'shared/'],
+  'sim/measure/': ['sim/measure/', 'sim/closures/', 'sim/plant/', 'sim/solve/', 'shared/'],
   'sim/run/': [
     'sim/run/',
     'sim/closures/',
@@ -34,9 +34,9 @@ const rooms: Rooms = {
   'src/worker/': ['src/worker/', 'shared/'],
   'src/state/': ['src/state/', 'src/worker/', 'shared/', 'svelte'],
   'src/drawing/': ['src/drawing/', 'src/charts/', 'src/state/', 'shared/', 'd3', 'svelte'],
-  'src/charts/': ['src/charts/', 'shared/format', 'd3', 'svelte'],
-  'src/figures/': ['src/figures/', 'src/charts/', 'shared/', 'd3', 'svelte'],
-  'src/fields/': ['src/fields/', 'shared/fields', 'shared/problems', 'svelte'],
+  'src/charts/': ['src/charts/', 'shared/', 'd3', 'svelte'],
+  'src/figures/': ['src/figures/', 'src/charts/', 'src/state/', 'shared/', 'd3', 'svelte'],
+  'src/fields/': ['src/fields/', 'shared/', 'svelte'],
   'src/explain/': [
     'src/explain/',
     'src/fields/',

@@ -24,8 +24,7 @@ export function measuresOf(plant: Plant, slots: Slots, left: Left, trace: Trace)
   const satisfied = left.marks.find(({ mark }) => mark.kind === 'statSatisfied');
   const recovery = satisfied?.mark.at ?? null;
   const until = recovery ?? trace.time[trace.samples - 1];
-  const nextCall =
-    recovery === null ? undefined : calls.find(({ mark }) => mark.at >= recovery);
+  const nextCall = recovery === null ? undefined : calls.find(({ mark }) => mark.at >= recovery);
 
   const state = satisfied?.snapshot.state;
   const coilHeat = (state ?? left.end.state)[slots.throughCoil] - left.start[slots.throughCoil];

@@ -46,8 +46,7 @@ export function makeCylinder(variant: Variant, water: Water): Cylinder {
     layerHeight,
     layerVolume: volume / layers,
     waterHeat,
-    layerCapacity:
-      (waterHeat * volume) / layers + metal.volumetricHeat * side * wallThickness,
+    layerCapacity: (waterHeat * volume) / layers + metal.volumetricHeat * side * wallThickness,
     conductance: layerConductance(
       water.conductivity(BOOK_TEMPERATURE) * stirring,
       diameter,
@@ -69,7 +68,8 @@ export function cylinderStart(cylinder: Cylinder, variant: Variant): Float64Arra
   const warmth = (z: Metres) =>
     boundary > 0 ? clamp((z - centre) / boundary + 0.5) : z > centre ? 1 : 0;
   return Float64Array.from({ length: cylinder.layers }, (_, layer) => {
-    const share = hotShare <= 0 ? 0 : hotShare >= 1 ? 1 : warmth((layer + 0.5) * cylinder.layerHeight);
+    const share =
+      hotShare <= 0 ? 0 : hotShare >= 1 ? 1 : warmth((layer + 0.5) * cylinder.layerHeight);
     return incomingCold + share * (hotTemperature - incomingCold);
   });
 }

@@ -1,9 +1,4 @@
-import type {
-  Celsius,
-  JoulesPerKelvin,
-  Watts,
-  WattsPerKelvin,
-} from '../../shared/units.ts';
+import type { Celsius, JoulesPerKelvin, Watts, WattsPerKelvin } from '../../shared/units.ts';
 import type { Variant } from '../../shared/variant.ts';
 
 /** A house as air and fabric. Fixed during a run. */
@@ -43,8 +38,7 @@ export function fabricStart(house: House, air: Celsius): Celsius {
   const toAir = radiantShare * airToOutside + airToFabric;
   const toOutside = (1 - radiantShare) * fabricToOutside;
   return (
-    (toAir * air + (toOutside - radiantShare * airToOutside) * outside) /
-    (airToFabric + toOutside)
+    (toAir * air + (toOutside - radiantShare * airToOutside) * outside) / (airToFabric + toOutside)
   );
 }
 

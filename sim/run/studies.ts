@@ -5,7 +5,8 @@ import { type Variant, withSetting } from '../../shared/variant.ts';
 import { usable } from '../measure/usable.ts';
 import { makePlant, type Plant } from '../plant/plant.ts';
 import { type Snapshot, System } from '../solve/system.ts';
-import { march, type MarkedState } from './march.ts';
+import type { MarkedState } from './logbook.ts';
+import { march } from './march.ts';
 import { simulate, TOLERANCE } from './simulate.ts';
 
 /** Recovery and usable litres against the height of the sensor. Yields the share done. */
@@ -34,7 +35,10 @@ export function* differentialStudy(variant: Variant): Generator<number, Study> {
 
 /** The variant under hot-water priority and with both at once. Yields the share done. */
 export function* arrangementStudy(variant: Variant): Generator<number, Study> {
-  const priority = yield* share(simulate(withSetting(variant, 'heating.arrangement', 'priority')), 0);
+  const priority = yield* share(
+    simulate(withSetting(variant, 'heating.arrangement', 'priority')),
+    0,
+  );
   const simultaneous = yield* share(
     simulate(withSetting(variant, 'heating.arrangement', 'simultaneous')),
     0.5,
@@ -47,7 +51,7 @@ export function* arrangementStudy(variant: Variant): Generator<number, Study> {
  * where asked, count the calls of a day.
  */
 function studyPoint(variant: Variant, value: number, countsCalls: boolean): StudyPoint {
-  const plant = makePlant(variant);
+  const plant = makePlant(cylinderAlone(variant));
   const litres = (at: MarkedState | undefined) => (at ? usableIn(plant, at.snapshot) : null);
   const first = until(plant, new System(plant).start(), 'statSatisfied', variant.run.duration, []);
   const called = first
@@ -64,6 +68,13 @@ function studyPoint(variant: Variant, value: number, countsCalls: boolean): Stud
     reheatAfterCall: again?.mark.at ?? null,
     callsPerDay: countsCalls && first ? callsOnSecondDay(plant, first.snapshot) : null,
   };
+}
+
+/** Under priority the cylinder is heated as if there were no heating, and that runs faster. */
+function cylinderAlone(variant: Variant): Variant {
+  return variant.heating.arrangement === 'priority'
+    ? withSetting(variant, 'heating.arrangement', 'hotWaterOnly')
+    : variant;
 }
 
 /** Runs from a snapshot until a mark; nothing when it does not come in time. */
@@ -88,9 +99,8 @@ function until(
 function callsOnSecondDay(plant: Plant, from: Snapshot): number {
   const draws = [...dayPattern, ...dayPattern.map((draw) => ({ ...draw, at: draw.at + DAY }))];
   const run = march(new System(plant), { from, duration: 2 * DAY, draws, tolerance: TOLERANCE });
-  return finish(run).marks.filter(
-    ({ mark }) => mark.kind === 'hotWaterCalled' && mark.at >= DAY,
-  ).length;
+  return finish(run).marks.filter(({ mark }) => mark.kind === 'hotWaterCalled' && mark.at >= DAY)
+    .length;
 }
 
 function usableIn(plant: Plant, { state }: Snapshot): number {

@@ -1,6 +1,8 @@
 import type { Seconds } from '../../shared/units.ts';
 import { type Dense, Solver } from './odex.js';
 
+export type { Dense } from './odex.js';
+
 export interface IntegrateSettings {
   /** [slot] */
   readonly absoluteTolerance: number[];

@@ -90,7 +90,12 @@ export function largestSinking(
  * @param T    [layer] °C, written
  * @param netAt  fills net heat for the mixed temperatures, [layer] W
  */
-export function regroup(pools: Pools, T: number[], netAt: () => Float64Array, layers: number): void {
+export function regroup(
+  pools: Pools,
+  T: number[],
+  netAt: () => Float64Array,
+  layers: number,
+): void {
   const { first } = pools;
   // Mix what is inverted, or so nearly equal that it counts as equal
   let count = 0;

@@ -1,0 +1,59 @@
+import type { Mark, Phase } from '../../shared/result.ts';
+import type { Seconds } from '../../shared/units.ts';
+import type { Snapshot, System } from '../solve/system.ts';
+
+/** A mark and the state there. */
+export interface MarkedState {
+  readonly mark: Mark;
+  readonly snapshot: Snapshot;
+}
+
+/** Writes down what happened during a run, and who had the boiler meanwhile. */
+export class Logbook {
+  readonly marks: MarkedState[] = [];
+  readonly phases: Phase[] = [];
+
+  readonly #system: System;
+  #open: Phase;
+
+  constructor(system: System) {
+    this.#system = system;
+    this.#open = this.#phaseFrom(0);
+  }
+
+  mark(at: Seconds, kind: Mark['kind'], y: readonly number[]): Mark {
+    const mark = { at, kind };
+    this.marks.push({ mark, snapshot: { state: [...y], calls: this.#system.calls } });
+    return mark;
+  }
+
+  /** Whether valves, boiler limit or draw are no longer as when the open phase began. */
+  hasChanged(): boolean {
+    const now = this.#phaseFrom(0);
+    const { coilRuns, radiatorsRun, draws, limit } = this.#open;
+    return (
+      now.coilRuns !== coilRuns ||
+      now.radiatorsRun !== radiatorsRun ||
+      now.draws !== draws ||
+      now.limit !== limit
+    );
+  }
+
+  /** Ends the open phase and begins the next; a phase that took no time is left out. */
+  turnPage(at: Seconds): void {
+    if (at > this.#open.from) this.phases.push({ ...this.#open, to: at });
+    this.#open = this.#phaseFrom(at);
+  }
+
+  #phaseFrom(at: Seconds): Phase {
+    const { mode, control } = this.#system;
+    return {
+      from: at,
+      to: at,
+      coilRuns: mode.coilRuns,
+      radiatorsRun: mode.radiatorsRun,
+      draws: control.drawFlow > 0,
+      limit: control.limit,
+    };
+  }
+}
