@@ -1,5 +1,6 @@
 import type { ClosureRecord } from '../../shared/closureRecord.ts';
 import { equals, expOf, frac, mi, mn, mo, row } from '../../shared/mathml.ts';
+import { exponentialLessOne } from '../../shared/portableMaths.ts';
 
 /**
  * Effectiveness of a stream passing water at one temperature, 0 to 1. With no flow the stream has
@@ -10,7 +11,7 @@ import { equals, expOf, frac, mi, mn, mo, row } from '../../shared/mathml.ts';
 export function effectiveness(conductance: number, heatRate: number): number {
   if (heatRate <= 0) return conductance > 0 ? 1 : 0;
   // source: kaysLondon, one side at constant temperature
-  return -Math.expm1(-conductance / heatRate);
+  return -exponentialLessOne(-conductance / heatRate);
 }
 
 /**

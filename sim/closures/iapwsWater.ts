@@ -1,5 +1,6 @@
 import type { ClosureRecord } from '../../shared/closureRecord.ts';
 import { equals, mi, mn, mo, raised, row } from '../../shared/mathml.ts';
+import { exponential, logarithm } from '../../shared/portableMaths.ts';
 
 /**
  * Liquid water at 0.1 MPa exactly as IAPWS SR6-08(2011) gives it, for checks and for building the
@@ -20,14 +21,14 @@ export function iapwsGibbs(t: number): number {
   const T = t + ZERO_CELSIUS;
   const tau = T / TR;
   const series = sum(A_HEAT, alpha(T), 0) + sum(B_HEAT, beta(T), 0);
-  return R * TR * (C[0] + C[1] * tau + C[2] * tau * Math.log(tau) + series);
+  return R * TR * (C[0] + C[1] * tau + C[2] * tau * logarithm(tau) + series);
 }
 
 /** Entropy, J/(kg K). @param t  °C */
 export function iapwsEntropy(t: number): number {
   const T = t + ZERO_CELSIUS;
   const series = sum(A_HEAT, alpha(T), 1) - sum(B_HEAT, beta(T), 1);
-  return -R * (C[1] + C[2] * (1 + Math.log(T / TR)) + series);
+  return -R * (C[1] + C[2] * (1 + logarithm(T / TR)) + series);
 }
 
 /** Enthalpy, J/kg, zero near 0 °C. @param t  °C */
@@ -87,9 +88,9 @@ function sum(terms: readonly Pair[], x: number, order: 0 | 1 | 2): number {
 }
 
 function powers(terms: readonly Pair[], x: number): number {
-  const logarithm = Math.log(x);
+  const log = logarithm(x);
   let total = 0;
-  for (const [c, n] of terms) total += c * Math.exp(n * logarithm);
+  for (const [c, n] of terms) total += c * exponential(n * log);
   return total;
 }
 
@@ -182,7 +183,7 @@ export const viscosityRecord: ClosureRecord = {
     powerTerm(0.45903, minus(40)),
   ),
   sentence:
-    'Hot water is thin: at 80 °C it has a quarter of the viscosity it has at 10 °C, so it moves and carries heat more easily.',
+    'Hot water is thin: at 80 °C it has little more than a quarter of the viscosity it has at 10 °C, so it moves and carries heat more easily.',
   source: 'iapwsLiquid',
   where: 'viscosity at 0.1 MPa, µPa s',
   range: '−20 to 110 °C',

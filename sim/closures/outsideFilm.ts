@@ -99,7 +99,7 @@ export class OutsideFilm {
 }
 
 const MOST_STEPS = 8;
-// a step this near 1 is the last; what it leaves behind is its square, below 1e-7
+// A step this near 1 is the last: what it leaves behind is below 1e-6 of h
 const CLOSE = 5e-5;
 
 const PIECES = 110; // 1 K each from 0 °C

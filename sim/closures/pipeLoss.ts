@@ -1,5 +1,6 @@
 import type { ClosureRecord } from '../../shared/closureRecord.ts';
 import { equals, expOf, frac, mi, mo, paren, row, sub } from '../../shared/mathml.ts';
+import { exponential } from '../../shared/portableMaths.ts';
 
 /**
  * Temperature at the far end of a pipe in steady flow, °C. Without flow the far end is as warm as
@@ -19,7 +20,7 @@ export function pipeEnd(
 ): number {
   if (heatRate <= 0) return around;
   // source: kaysLondon, stream passing surroundings at one temperature
-  return around + (inlet - around) * Math.exp((-loss * length) / heatRate);
+  return around + (inlet - around) * exponential((-loss * length) / heatRate);
 }
 
 /**

@@ -84,7 +84,7 @@ export const rayleighRecord: ClosureRecord = {
   range: 'expansion well above 1e-5 per kelvin, a film above about 8 °C',
   outside:
     'the size of the expansion is rounded off at 1e-5 per kelvin where it passes through zero at 4 °C',
-  changes: 'Hotter films: between 20 and 60 °C it rises about ninefold for the same difference.',
+  changes: 'Hotter films: between 20 and 60 °C it rises about fivefold for the same difference.',
   example: {
     given: {
       beta: 0.002,

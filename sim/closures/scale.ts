@@ -3,7 +3,7 @@ import { equals, frac, mi, sub } from '../../shared/mathml.ts';
 
 /**
  * Resistance of a layer of scale on the outside of a tube, per tube outside area, m² K/W. The layer
- * is thin against the tube, so it is taken as flat: at 1 mm on a 22 mm tube this is 4 % above the
+ * is thin against the tube, so it is taken as flat: at 1 mm on a 22 mm tube this is 4.5 % above the
  * curved layer.
  * @param thickness     m, 0 for a clean tube
  * @param conductivity  of the scale, W/(m K)

@@ -69,7 +69,7 @@ export const storedHeatRecord: ClosureRecord = {
   sentence: 'Twice the water or twice the rise takes twice the heat.',
   source: 'lumpedHeat',
   where: 'definition of specific heat',
-  range: '0 to 100 °C; with one heat capacity the sum is within 1.5 % between 10 and 80 °C',
+  range: '0 to 100 °C; one heat capacity is within 3 % of that of water between 10 and 80 °C',
   outside: 'extended',
   changes: 'Less water, warmer incoming water or a lower store temperature.',
   example: {

@@ -1,5 +1,6 @@
 import type { ClosureRecord } from '../../shared/closureRecord.ts';
 import { equals, frac, mi, mn, mo, paren, row, sub } from '../../shared/mathml.ts';
+import { logarithm } from '../../shared/portableMaths.ts';
 
 /**
  * Resistance of a tube wall per outside area, m² K/W.
@@ -12,7 +13,7 @@ export function tubeWall(
   insideDiameter: number,
   conductivity: number,
 ): number {
-  return (outsideDiameter * Math.log(outsideDiameter / insideDiameter)) / (2 * conductivity);
+  return (outsideDiameter * logarithm(outsideDiameter / insideDiameter)) / (2 * conductivity);
 }
 
 /** Conductivity of tube metals, W/(m K). */

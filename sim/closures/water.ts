@@ -24,7 +24,7 @@ export interface Water {
 /**
  * Real water from tables of the exact formulas, 2 K apart and smooth between them, 0 to 110 °C.
  * Against the exact formulas from 0 to 100 °C the error is below 0.001 % in density, specific heat,
- * viscosity and conductivity, and below 1e-8 per kelvin in expansion (which passes through zero at
+ * viscosity and conductivity, and below 1e-9 per kelvin in expansion (which passes through zero at
  * 4 °C). Outside 0 to 110 °C it stays at the end value.
  */
 export function tabulatedWater(): Water {

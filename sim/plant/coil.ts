@@ -1,3 +1,4 @@
+import { exponential } from '../../shared/portableMaths.ts';
 import type { Celsius, KilogramsPerSecond, SquareMetres } from '../../shared/units.ts';
 import type { Coil as CoilSettings, Variant } from '../../shared/variant.ts';
 import {
@@ -98,9 +99,15 @@ export function passCoil(
       coefficient = overallCoefficient(prepared, middle, tank);
       guess = coefficient;
     }
+    let sized = Number.NaN;
+    let left = 1; // share of the difference left after a piece; equal pieces share it
     for (let piece = first; piece < end; piece++) {
       const tank = T[layer[piece]];
-      const out = tank + (primary - tank) * Math.exp((-coefficient * size[piece]) / heatRate);
+      if (size[piece] !== sized) {
+        sized = size[piece];
+        left = exponential((-coefficient * sized) / heatRate);
+      }
+      const out = tank + (primary - tank) * left;
       if (net !== null) net[layer[piece]] += heatRate * (primary - out);
       primary = out;
     }
@@ -152,7 +159,13 @@ function cut(coil: CoilSettings, cylinder: Cylinder): { layer: number; share: nu
   const pieces: { layer: number; share: number }[] = [];
   for (let layer = 0; layer < cylinder.layers; layer++) {
     const floor = layer * cylinder.layerHeight;
-    const inside = Math.min(coil.top, floor + cylinder.layerHeight) - Math.max(coil.bottom, floor);
+    const above = coil.top - floor;
+    const below = coil.bottom - floor;
+    // Whole layers get exactly the same share
+    const inside =
+      below <= 0 && above >= cylinder.layerHeight
+        ? cylinder.layerHeight
+        : Math.min(above, cylinder.layerHeight) - Math.max(below, 0);
     if (inside > 1e-9) pieces.push({ layer, share: inside / (coil.top - coil.bottom) });
   }
   return coil.flowEnters === 'top' ? pieces.reverse() : pieces;

@@ -1,3 +1,4 @@
+import { exponential } from '../../shared/portableMaths.ts';
 import type { Celsius, Watts } from '../../shared/units.ts';
 import type { Variant } from '../../shared/variant.ts';
 
@@ -22,7 +23,7 @@ export function makePrimary(variant: Variant): Primary {
  */
 export function alongPipe(primary: Primary, inlet: Celsius, heatRate: number): Celsius {
   const { lossConductance, surroundings } = primary;
-  return surroundings + (inlet - surroundings) * Math.exp(-lossConductance / heatRate);
+  return surroundings + (inlet - surroundings) * exponential(-lossConductance / heatRate);
 }
 
 /** Heat a pipe has lost between its two ends, W. */

@@ -1,3 +1,4 @@
+import { power } from '../closures/power.ts';
 import type { Celsius, JoulesPerKelvin, Watts } from '../../shared/units.ts';
 import type { Variant } from '../../shared/variant.ts';
 import { RATED_EXCESS, radiatorOutput } from '../closures/radiator.ts';
@@ -22,7 +23,7 @@ export function makeRadiators(variant: Variant, water: Water): Radiators {
 /** Temperature at which the radiators just keep a house in balance, °C. @param need  heat the house loses, W */
 export function radiatorsStart(radiators: Radiators, air: Celsius, need: Watts): Celsius {
   if (need <= 0) return air;
-  const excess = RATED_EXCESS * Math.exp(Math.log(need / radiators.rated) / radiators.exponent);
+  const excess = RATED_EXCESS * power(need / radiators.rated, 1 / radiators.exponent);
   return Math.min(air + excess, HOTTEST_START);
 }
 

@@ -1,3 +1,4 @@
+import { exponential } from '../../shared/portableMaths.ts';
 import type { SquareMetres } from '../../shared/units.ts';
 import type { Coil } from '../../shared/variant.ts';
 import {
@@ -58,7 +59,7 @@ function output(
   let primary = inlet;
   for (let piece = 0; piece < PIECES; piece++) {
     const conductance = (area / PIECES) * overallCoefficient(prepared, primary, store);
-    primary = store + (primary - store) * Math.exp(-conductance / heatRate);
+    primary = store + (primary - store) * exponential(-conductance / heatRate);
   }
   return heatRate * (inlet - primary);
 }

@@ -1,5 +1,6 @@
 import type { Seconds } from '../../shared/units.ts';
 import { type Dense, Solver } from './odex.js';
+import { withPortablePower } from './portableSolver.ts';
 
 export type { Dense } from './odex.js';
 
@@ -69,7 +70,13 @@ export function integrate(
   };
 
   try {
-    solver.solve(counted, from, state, to, (_n, start, finish, now, dense) => {
+    const afterStep = (
+      _n: number,
+      start: Seconds,
+      finish: Seconds,
+      now: number[],
+      dense?: Dense,
+    ): boolean => {
       if (!dense) return true; // the start itself
       if (!allFinite(now)) {
         end = 'notFinite';
@@ -87,7 +94,8 @@ export function integrate(
       reached = event;
       state = now.map((_, slot) => dense(slot, event));
       return false;
-    });
+    };
+    withPortablePower(() => solver.solve(counted, from, state, to, afterStep));
   } catch (thrown) {
     if (!(thrown instanceof OutOfBudget)) throw thrown;
     end = 'budget';
