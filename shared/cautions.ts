@@ -1,0 +1,137 @@
+import { citation } from './citation.ts';
+import { celsius, settingText } from './format.ts';
+import { lowestCoil } from './lowestCoil.ts';
+import type { Result } from './result.ts';
+import type { SourceKey } from './sources.ts';
+import type { Variant } from './variant.ts';
+
+/** A warning that applies to the variant in hand. */
+export interface Caution {
+  readonly key: string;
+  readonly text: string;
+  /** Where it comes from, as one line. */
+  readonly source: string;
+}
+
+/** The cautions that apply, in order of weight; the last always defers to those who may decide. */
+export function cautionsOf(variant: Variant, result: Result | null): readonly Caution[] {
+  return cautions
+    .filter(({ when }) => when(variant, result))
+    .map(({ key, text, source }) => ({
+      key,
+      text: text(variant, result),
+      source: citation(source),
+    }));
+}
+
+interface CautionRow {
+  readonly key: string;
+  readonly when: (variant: Variant, result: Result | null) => boolean;
+  readonly text: (variant: Variant, result: Result | null) => string;
+  readonly source: SourceKey;
+}
+
+/** The hottest water a variant is known to hold, °C. */
+function hottestOf({ stat, start }: Variant, result: Result | null): number {
+  const atStart = start.hotShare > 0 ? start.hotTemperature : 0;
+  return Math.max(stat.setPoint, atStart, result?.measures.hottest ?? 0);
+}
+
+function sensorBelowCoil(variant: Variant): boolean {
+  return variant.stat.sensorHeight < lowestCoil(variant);
+}
+
+const always = () => true;
+
+/** One table for the screen, the printed page and the command line. */
+const cautions: readonly CautionRow[] = [
+  {
+    key: 'storedBelow60',
+    when: ({ stat }) => stat.setPoint < 60,
+    text: ({ stat }) =>
+      `Stored at ${settingText('stat.setPoint', stat.setPoint)}, below 60 °C: Legionella is not reliably killed, and in the cooler parts it multiplies. ` +
+      'Store at 60 °C or more, have at least 50 °C at the taps within a minute, and where it must be run cooler heat the whole store to 60 °C for an hour every week (usual practice, no source).',
+    source: 'hsg274',
+  },
+  {
+    key: 'warmBelowTheCoil',
+    when: (_variant, result) =>
+      result !== null &&
+      result.measures.bottomAtSatisfied !== null &&
+      result.measures.bottomAtSatisfied >= 20 &&
+      result.measures.bottomAtSatisfied <= 45,
+    text: (_variant, result) =>
+      `When the stat is satisfied the bottom of the store is at ${celsius(result?.measures.bottomAtSatisfied ?? null)}: ` +
+      'Legionella multiplies between 20 °C and 45 °C. A reading of 60 °C at the sensor says nothing about the water below it.',
+    source: 'legionellaRange',
+  },
+  {
+    key: 'scald',
+    when: (variant, result) => hottestOf(variant, result) >= 50,
+    text: (variant, result) =>
+      `Hot water scalds: the store reaches ${celsius(hottestOf(variant, result))}. Water at 60 °C burns adult skin in about 3 to 8 s, at 55 °C in about 17 to 30 s, a child’s sooner. ` +
+      'Limit the temperature at the outlet with a thermostatic mixing valve, not by storing cooler.',
+    source: 'scaldTimes',
+  },
+  {
+    key: 'topOverheats',
+    when: (variant, result) =>
+      sensorBelowCoil(variant) ||
+      (result !== null &&
+        (result.measures.hottest > variant.stat.setPoint + 5 || result.measures.hottest > 80)),
+    text: (variant, result) => {
+      const cause = sensorBelowCoil(variant)
+        ? 'The sensor sits below the coil, where water is hardly heated, so the stat may not stop the boiler before the top is overheated. '
+        : '';
+      const found = result
+        ? `The hottest water of this run is at ${celsius(result.measures.hottest)}, with the stat at ${settingText('stat.setPoint', variant.stat.setPoint)}. `
+        : '';
+      return `${cause}${found}Water this far above the set-point scalds, and above 80 °C it may trip the high-limit cut-out; never raise or bypass the cut-out.`;
+    },
+    source: 'waterSafetyG',
+  },
+  {
+    key: 'flowAbove80',
+    when: ({ boiler }) => boiler.hotWaterFlow > 80,
+    text: ({ boiler }) =>
+      `With the flow at ${settingText('boiler.hotWaterFlow', boiler.hotWaterFlow)} a stat that fails can overheat the store. ` +
+      'The independent high-limit cut-out must close the primary valve; check that it does.',
+    source: 'waterSafetyG',
+  },
+  {
+    key: 'unvented',
+    when: ({ cylinder }) => cylinder.supply === 'unvented',
+    text: () =>
+      'Unvented cylinder: work on it is for a qualified, licensed installer and may have to be notified. ' +
+      'Never alter, block or defeat a safety device; water that passes 100 °C under pressure can burst the cylinder.',
+    source: 'waterSafetyG',
+  },
+  {
+    key: 'vented',
+    when: ({ cylinder }) => cylinder.supply === 'vented',
+    text: () =>
+      'Vented cylinder: the open vent must never be valved, blocked or allowed to freeze.',
+    source: 'practice',
+  },
+  {
+    key: 'gas',
+    when: always,
+    text: () =>
+      'Gas work, and any work inside a gas boiler, is for a registered gas engineer only.',
+    source: 'gasSafety',
+  },
+  {
+    key: 'electricity',
+    when: always,
+    text: () =>
+      'Isolate the electricity, and prove it dead, before opening a stat, a valve head or a wiring box.',
+    source: 'practice',
+  },
+  {
+    key: 'deferral',
+    when: always,
+    text: () =>
+      'This is a calculation. Local codes, the maker’s instructions and licensed practice come before anything it says.',
+    source: 'practice',
+  },
+];

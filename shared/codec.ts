@@ -1,0 +1,56 @@
+import { type Reading, fromFile } from './codec/fromFile.ts';
+import { fileFormat, fileVersion } from './codec/heading.ts';
+import { inFile } from './codec/inFile.ts';
+import { fieldsOf } from './fields.ts';
+import { fileKeyOf } from './fileKeys.ts';
+import type { Field } from './fields/row.ts';
+import { jsonFaultAt } from './jsonFault.ts';
+import { fromSI } from './units.ts';
+import { groups, settingOf, type Variant } from './variant.ts';
+
+export type { Reading } from './codec/fromFile.ts';
+
+/** A variant in its file form: settings only, the unit in every key. */
+export function toFile(variant: Variant): Record<string, unknown> {
+  const parts = groups.map((group) => [
+    group,
+    Object.fromEntries(
+      fieldsOf(group).map((field) => [fileKeyOf(field), fileValue(variant, field)]),
+    ),
+  ]);
+  return {
+    format: fileFormat,
+    version: fileVersion,
+    name: variant.name,
+    ...Object.fromEntries(parts),
+  };
+}
+
+/** A variant as the text of its file: the same variant gives the same bytes. */
+export function toText(variant: Variant): string {
+  return `${JSON.stringify(toFile(variant), null, 2)}\n`;
+}
+
+/** Reads the text of a file. Settings that are missing stand at their default; nothing else is guessed. */
+export function fromText(text: string): Reading {
+  const body = text.replace(/^\ufeff/, '');
+  if (body.trim() === '')
+    return whole('empty', 'The file is empty; it must hold one variant as JSON.');
+  const fault = jsonFaultAt(body);
+  if (fault) {
+    return whole(
+      'notJson',
+      `The file is not JSON: line ${fault.line}, column ${fault.column} has ${fault.found} where something else is needed.`,
+    );
+  }
+  return fromFile(JSON.parse(body));
+}
+
+function fileValue(variant: Variant, field: Field): number | string {
+  const value = settingOf(variant, field.path);
+  return field.kind === 'number' ? fromSI(value as number, field.unit) : value;
+}
+
+function whole(code: string, message: string): Reading {
+  return { problems: [inFile('', code, message)] };
+}

@@ -1,0 +1,162 @@
+import { defaultVariant, fieldAt } from './fields.ts';
+import { toSI } from './units.ts';
+import { type FieldPath, type Variant, withSetting } from './variant.ts';
+
+/** A set of settings over the defaults that makes a recognisable installation. All are invented. */
+export interface Preset {
+  /** Its name on the command line. */
+  readonly key: string;
+  readonly title: string;
+  readonly description: string;
+  /** Each setting in its shown unit. */
+  readonly sets: readonly (readonly [FieldPath, number | string])[];
+}
+
+/** The installations to start from. The first is the worked example of a first visit. */
+export const presets: readonly Preset[] = [
+  {
+    key: 'family-as-found',
+    title: 'Family cylinder, as found',
+    description: 'Invented: 210 l unvented, 24 kW, 1 mm of scale on an ordinary coil.',
+    sets: [['coil.scaleThickness', 1]],
+  },
+  {
+    key: 'small-vented',
+    title: 'Small vented cylinder, old coil',
+    description: 'Invented: 117 l copper under a loose jacket, half a square metre of coil, 15 kW.',
+    sets: [
+      ['boiler.output', 15],
+      ['boiler.hotWaterFlow', 75],
+      ['primary.flow', 10],
+      ['primary.heatLoss', 1.1],
+      ['coil.given', 'area'],
+      ['coil.area', 0.5],
+      ['coil.bottom', 0.06],
+      ['coil.top', 0.32],
+      ['coil.coilDiameter', 0.3],
+      ['coil.scaleThickness', 0.5],
+      ['cylinder.supply', 'vented'],
+      ['cylinder.volume', 117],
+      ['cylinder.height', 0.9],
+      ['cylinder.wallMaterial', 'copper'],
+      ['cylinder.wallThickness', 0.7],
+      ['cylinder.standingLoss', 3.5],
+      ['stat.sensorHeight', 0.3],
+      ['stat.lag', 120],
+      ['house.heatLoss', 220],
+    ],
+  },
+  {
+    key: 'rapid-coil',
+    title: 'Modern unvented, rapid coil',
+    description: 'Invented: 200 l stainless, a coil declared at 32 kW, 30 kW boiler.',
+    sets: [
+      ['boiler.output', 30],
+      ['primary.flow', 20],
+      ['coil.given', 'rating'],
+      ['coil.ratedOutput', 32],
+      ['coil.tubeOutside', 25],
+      ['coil.tubeMaterial', 'stainless'],
+      ['coil.top', 0.6],
+      ['cylinder.volume', 200],
+      ['cylinder.standingLoss', 1.4],
+      ['stat.lag', 30],
+    ],
+  },
+  {
+    key: 'large-family',
+    title: 'Large family cylinder',
+    description: 'Invented: 300 l, 18 m of 28 mm coil, 30 kW, the sensor a third of the way up.',
+    sets: [
+      ['boiler.output', 30],
+      ['primary.flow', 20],
+      ['coil.length', 18],
+      ['coil.tubeOutside', 28],
+      ['coil.tubeWall', 0.9],
+      ['coil.top', 0.64],
+      ['cylinder.volume', 300],
+      ['cylinder.height', 1.7],
+      ['cylinder.standingLoss', 2.2],
+      ['stat.sensorHeight', 0.56],
+      ['heating.radiatorOutput', 18],
+      ['house.heatLoss', 350],
+      ['house.floorArea', 150],
+    ],
+  },
+  {
+    key: 'far-away',
+    title: 'Far-away cylinder',
+    description: 'Invented: 25 m of poorly lagged primary each way, and only 6 l/min through it.',
+    sets: [
+      ['primary.flow', 6],
+      ['primary.length', 25],
+      ['primary.heatLoss', 0.8],
+      ['cylinder.surroundings', 15],
+      ['run.duration', 3],
+    ],
+  },
+  {
+    key: 'low-temperature',
+    title: 'Low-temperature boiler',
+    description:
+      'Invented: flow held at 55 °C and the stat at 50 °C; read the caution on Legionella.',
+    sets: [
+      ['boiler.output', 18],
+      ['boiler.hotWaterFlow', 55],
+      ['boiler.heatingFlow', 45],
+      ['primary.flow', 20],
+      ['coil.length', 20],
+      ['coil.tubeOutside', 28],
+      ['coil.tubeWall', 0.9],
+      ['coil.top', 0.7],
+      ['stat.setPoint', 50],
+      ['stat.differential', 5],
+      ['run.duration', 3],
+    ],
+  },
+  {
+    key: 'scaled-coil',
+    title: 'Scaled coil in hard water',
+    description:
+      'Invented: the family cylinder with 2 mm of porous scale after years of hard water.',
+    sets: [
+      ['coil.scaleThickness', 2],
+      ['coil.scaleConductivity', 1.1],
+      ['run.duration', 3],
+    ],
+  },
+  {
+    key: 'both-at-once',
+    title: 'Small boiler, both at once',
+    description: 'Invented: 15 kW shared with the radiators on a cold day through two zone valves.',
+    sets: [
+      ['boiler.output', 15],
+      ['boiler.hotWaterFlow', 75],
+      ['heating.arrangement', 'simultaneous'],
+      ['heating.radiatorOutput', 14],
+      ['house.heatLoss', 300],
+      ['house.outside', -2],
+      ['run.duration', 4],
+    ],
+  },
+  {
+    key: 'partly-used',
+    title: 'After the morning showers',
+    description: 'Invented: the top 40 % of the store is still hot when the reheat starts.',
+    sets: [['start.hotShare', 40]],
+  },
+];
+
+/** The preset of a name, if there is one. */
+export function presetNamed(key: string): Preset | undefined {
+  return presets.find((preset) => preset.key === key);
+}
+
+/** The variant a preset makes: its settings over the defaults. */
+export function presetVariant(preset: Preset): Variant {
+  return preset.sets.reduce((variant, [path, value]) => {
+    const field = fieldAt(path);
+    const inside = field.kind === 'number' ? toSI(Number(value), field.unit) : value;
+    return withSetting(variant, path, inside);
+  }, defaultVariant(preset.title));
+}

@@ -1,0 +1,46 @@
+import { fieldAt } from './fields.ts';
+import { settingText } from './format.ts';
+import { coilFitProblems } from './problems/coilFit.ts';
+import { type Problem, problemAt } from './problems/problem.ts';
+import { rangeProblems } from './problems/ranges.ts';
+import { ratingProblems } from './problems/rating.ts';
+import type { Group, Variant } from './variant.ts';
+
+export { parseNumber } from './problems/parseNumber.ts';
+export type { Problem } from './problems/problem.ts';
+export { rangeText, settingProblem } from './problems/ranges.ts';
+
+/** Everything about a variant that the user has to put right before it can be run. */
+export function problemsOf(variant: Variant): Problem[] {
+  const alone = rangeProblems(variant);
+  const wrong = new Set(alone.map(({ path }) => path?.split('.')[0]));
+  // what a wrong setting does to the others is not worth saying until it is right
+  const together = checks.flatMap(({ groups, find }) =>
+    groups.some((group) => wrong.has(group)) ? [] : find(variant),
+  );
+  return [...alone, ...together];
+}
+
+function startProblems(variant: Variant): Problem[] {
+  const { start, draw } = variant;
+  if (start.hotShare === 0 || start.hotTemperature >= draw.incomingCold) return [];
+  const cold = settingText('draw.incomingCold', draw.incomingCold);
+  const label = fieldAt('start.hotTemperature').label;
+  return [
+    problemAt(
+      'start.hotTemperature',
+      'colderThanCold',
+      `${label} must be at least ${cold}, the incoming cold; it is ${settingText('start.hotTemperature', start.hotTemperature)}.`,
+    ),
+  ];
+}
+
+/** Checks of several settings against each other, and the groups they read. */
+const checks: readonly {
+  readonly groups: readonly Group[];
+  readonly find: (variant: Variant) => Problem[];
+}[] = [
+  { groups: ['coil', 'secondCoil', 'cylinder'], find: coilFitProblems },
+  { groups: ['coil', 'secondCoil'], find: ratingProblems },
+  { groups: ['start', 'draw'], find: startProblems },
+];

@@ -1,0 +1,20 @@
+/** What `--help` prints. */
+export const help = `Reheat Bench: how a hot water cylinder reheats, and why it is slow.
+
+  npm run -s reheat -- FILE           run the variant in FILE and print what was found
+  npm run -s reheat -- -              read the variant from standard input
+
+  --csv OUT        also write the traces to OUT, units in the headers
+  --json           print the whole result as JSON, units in the keys
+  --examples       list the examples (invented data)
+  --example NAME   print the variant of an example, a file to start from
+  --settings       print every setting of a file with its limits and default
+  --help           print this
+
+Exit code: 0 done; 1 a fault in this program; 2 something in the input to put right; 3 the run
+ended early, with what was found until then.
+
+Safety: the results are calculations. Water at 60 °C scalds, water stored cooler can breed
+Legionella, and work on unvented cylinders and gas is for licensed people. Local codes, the maker's
+instructions and licensed practice come first.
+`;

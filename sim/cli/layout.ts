@@ -1,0 +1,24 @@
+const width = 100;
+
+/** Text wrapped to the width of a page, the first line behind a lead, the others as far in. */
+export function paragraph(text: string, lead = ''): string {
+  const lines: string[] = [];
+  let line = lead;
+  let empty = true;
+  for (const word of text.split(' ')) {
+    if (!empty && line.length + 1 + word.length > width) {
+      lines.push(line);
+      line = ' '.repeat(lead.length);
+      empty = true;
+    }
+    line += empty ? word : ` ${word}`;
+    empty = false;
+  }
+  return [...lines, line].join('\n');
+}
+
+/** Rows of two cells, the second starting at one place. */
+export function columns(rows: readonly (readonly string[])[]): string {
+  const first = Math.max(0, ...rows.map(([label]) => label.length));
+  return rows.map(([label, value]) => `  ${label.padEnd(first)}  ${value}`).join('\n');
+}

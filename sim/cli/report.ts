@@ -1,0 +1,58 @@
+import { cautionsOf } from '../../shared/cautions.ts';
+import { duration, measureWords, shown } from '../../shared/format.ts';
+import { notModelled } from '../../shared/notModelled.ts';
+import { type Balance, type Measures, measureRows, type Result } from '../../shared/result.ts';
+import { findingOf, limitWords, plain } from '../../shared/sentences.ts';
+import { columns, paragraph } from './layout.ts';
+
+/** What a run found, as text for a terminal. */
+export function report(result: Result): string {
+  const sections = [
+    result.variant.name,
+    paragraph(findingOf(result).map(plain).join(' ')),
+    `Measures\n${columns(measureLines(result.measures))}`,
+    `What held the boiler\n${columns(phaseLines(result))}`,
+    `Energy over the run of ${duration(result.outcome.at)}\n${columns(balanceLines(result.balance))}`,
+    `Cautions\n${cautionsOf(result.variant, result)
+      .map(({ text, source }) => paragraph(`${text} [${source}]`, '  - '))
+      .join('\n')}`,
+    `What the model does not do\n${notModelled.map((text) => paragraph(text, '  - ')).join('\n')}`,
+  ];
+  return `${sections.join('\n\n')}\n`;
+}
+
+function measureLines(measures: Measures): string[][] {
+  const keys = Object.keys(measureRows) as (keyof Measures)[];
+  return keys.map((key) => [measureRows[key].label, measureWords(key, measures[key])]);
+}
+
+/** Neighbouring stretches with the same answer are one line. */
+function phaseLines({ phases }: Result): string[][] {
+  const lines: { from: number; to: number; words: string }[] = [];
+  for (const phase of phases) {
+    const running = [
+      phase.coilRuns ? 'cylinder' : '',
+      phase.radiatorsRun ? 'radiators' : '',
+      phase.draws ? 'water drawn' : '',
+    ].filter((word) => word !== '');
+    const words = [limitWords[phase.limit], ...running].join(', ');
+    const last = lines.at(-1);
+    if (last?.words === words) last.to = phase.to;
+    else lines.push({ from: phase.from, to: phase.to, words });
+  }
+  return lines.map(({ from, to, words }) => [`${duration(from)} to ${duration(to)}`, words]);
+}
+
+function balanceLines(balance: Balance): string[][] {
+  const energy = (joules: number) => shown(joules, 'kilowattHour', 3);
+  return [
+    ['from the boiler', energy(balance.fromBoiler)],
+    ['gained by the store', energy(balance.gainedByStore)],
+    ['gained by house and radiators', energy(balance.gainedByHouse)],
+    ['lost by the cylinder', energy(balance.lostByCylinder)],
+    ['lost by the primary pipes', energy(balance.lostByPipes)],
+    ['lost by the house', energy(balance.lostByHouse)],
+    ['drawn off', energy(balance.drawn)],
+    ['does not add up, of the energy moved', balance.relative.toExponential(1)],
+  ];
+}

@@ -1,0 +1,77 @@
+import fc from 'fast-check';
+import { defaultVariant, fields } from '../../shared/fields.ts';
+import { fromSI, toSI } from '../../shared/units.ts';
+import { type FieldPath, settingOf, type Variant, withSetting } from '../../shared/variant.ts';
+
+/**
+ * Variants that have no problems: every setting anywhere within its limits, the coils sized to the
+ * cylinder they stand in.
+ */
+export const anyVariant: fc.Arbitrary<Variant> = fc
+  .record({
+    name: fc.string({ maxLength: 40, unit: 'grapheme' }),
+    settings: fc.tuple(...fields.map(anySetting)),
+    shares: fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { minLength: 8, maxLength: 8 }),
+  })
+  .map(({ name, settings, shares }) => {
+    const loose = fields.reduce<Variant>(
+      (variant, { path }, index) => withSetting(variant, path, settings[index]),
+      { ...defaultVariant('any'), name },
+    );
+    return fitted(loose, shares);
+  });
+
+function anySetting(field: (typeof fields)[number]): fc.Arbitrary<number | string> {
+  if (field.kind === 'choice') return fc.constantFrom(...field.choices.map(({ value }) => value));
+  const steps = Math.floor((field.most - field.least) / field.step + 1e-9);
+  const shown = (step: number) => Number((field.least + step * field.step).toPrecision(12));
+  return fc.integer({ min: 0, max: steps }).map((step) => toSI(shown(step), field.unit));
+}
+
+/** Puts right what depends on other settings. `shares`: where between the limits, 0 to 1. */
+function fitted(loose: Variant, shares: readonly number[]): Variant {
+  // tall enough and slim enough that two coils can stand in it
+  const height = 1 + shares[0];
+  const volume = 0.15 + 0.3 * shares[1];
+  let variant = set(set(loose, 'cylinder.height', height), 'cylinder.volume', volume);
+  const width = Math.sqrt((4 * variant.cylinder.volume) / (Math.PI * variant.cylinder.height));
+  variant = set(variant, 'stat.sensorHeight', 0.02 + 0.9 * shares[2]);
+  variant = set(variant, 'draw.inletMixing', 0.5 * shares[3]);
+  variant = set(variant, 'start.boundary', 0.5 * shares[4]);
+  variant = set(variant, 'start.hotTemperature', 40 + 40 * shares[5]);
+  for (const group of ['coil', 'secondCoil'] as const) {
+    const bottom = group === 'coil' ? 0.1 * shares[6] : 0.5 + 0.1 * shares[6];
+    variant = set(variant, `${group}.bottom`, bottom);
+    variant = set(variant, `${group}.top`, variant[group].bottom + 0.1 + 0.25 * shares[7]);
+    variant = set(variant, `${group}.tubeOutside`, 0.012 + 0.016 * shares[5]);
+    variant = set(variant, `${group}.tubeWall`, 0.0005 + 0.003 * shares[4]);
+    const { tubeOutside, top, bottom: lowest } = variant[group];
+    variant = set(
+      variant,
+      `${group}.coilDiameter`,
+      (0.4 + 0.4 * shares[3]) * (width - tubeOutside),
+    );
+    const mostTurns = 1 + (top - lowest) / tubeOutside;
+    const turns = 1.5 + shares[2] * (mostTurns - 1.6);
+    variant = set(variant, `${group}.length`, turns * Math.PI * variant[group].coilDiameter);
+    variant = set(variant, `${group}.ratedFrom`, 1 + 20 * shares[1]);
+    variant = set(variant, `${group}.ratedTo`, variant[group].ratedFrom + 40 * shares[0]);
+    variant = set(variant, `${group}.ratedInlet`, 70 + 25 * shares[7]);
+    variant = set(variant, `${group}.ratedFlow`, toSI(10 + 20 * shares[6], 'litrePerMinute'));
+    variant = set(variant, `${group}.ratedOutput`, 500 + 5000 * shares[5]);
+  }
+  return variant;
+}
+
+/** One setting, at a value that can be typed: twelve figures of the shown unit. */
+function set(variant: Variant, path: FieldPath, value: number): Variant {
+  const field = fields.find((row) => row.path === path);
+  if (field?.kind !== 'number') throw new Error(`${path} is no number`);
+  const typed = Number(fromSI(value, field.unit).toPrecision(6));
+  return withSetting(variant, path, toSI(typed, field.unit));
+}
+
+/** The settings of a variant as plain data, for comparison. */
+export function settingsOf(variant: Variant): Record<string, number | string> {
+  return Object.fromEntries(fields.map(({ path }) => [path, settingOf(variant, path)]));
+}
