@@ -1,0 +1,17 @@
+import type { ScaleLinear } from 'd3';
+import { createContext } from 'svelte';
+
+/** One rectangle of a figure with its scales, in pixels of the drawing. */
+export interface Frame {
+  /** Seconds (or what else lies along) to pixels. */
+  readonly x: ScaleLinear<number, number>;
+  /** The value, in the unit of the axis title, to pixels. */
+  readonly y: ScaleLinear<number, number>;
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/** Handed down by `Frame.svelte`, read by everything drawn inside it. */
+export const [frameHere, setFrame] = createContext<Frame>();

@@ -1,0 +1,48 @@
+import { settingText } from '../../shared/format.ts';
+import { type FieldPath, type Group, settingOf, type Variant } from '../../shared/variant.ts';
+
+/** The settings of a group that say most, in one line beside its name. */
+export function digest(group: Group, variant: Variant): string {
+  const say = (path: FieldPath) => settingText(path, settingOf(variant, path));
+  switch (group) {
+    case 'boiler':
+      return `${say('boiler.output')}, limit ${say('boiler.hotWaterFlow')}`;
+    case 'primary':
+      return `${say('primary.flow')}, ${say('primary.length')} away`;
+    case 'coil':
+      return coilDigest('coil', variant);
+    case 'secondCoil':
+      return variant.secondCoil.fitted === 'no' ? 'none' : coilDigest('secondCoil', variant);
+    case 'cylinder':
+      return `${say('cylinder.volume')}, ${say('cylinder.height')}`;
+    case 'stat':
+      return `${say('stat.sensorHeight')}, ${say('stat.setPoint')} − ${say('stat.differential')}`;
+    case 'draw':
+      return variant.draw.volume === 0
+        ? 'none'
+        : `${say('draw.volume')} at ${say('draw.flow')}`;
+    case 'start':
+      return variant.start.hotShare === 0 ? 'all cold' : `${say('start.hotShare')} hot`;
+    case 'heating':
+      return say('heating.arrangement');
+    case 'house':
+      return `${say('house.heatLoss')}, outside ${say('house.outside')}`;
+    case 'run':
+      return `${say('run.duration')}, ${say('run.layers')} layers`;
+  }
+}
+
+function coilDigest(group: 'coil' | 'secondCoil', variant: Variant): string {
+  const keys = {
+    geometry: 'length',
+    area: 'area',
+    rating: 'ratedOutput',
+    conductance: 'conductance',
+  } as const;
+  const { given, scaleThickness } = variant[group];
+  const path = `${group}.${keys[given]}` as FieldPath;
+  const size = settingText(path, settingOf(variant, path));
+  const what = given === 'geometry' ? `${size} of tube` : size;
+  if (given === 'conductance' || scaleThickness === 0) return what;
+  return `${what}, ${settingText(`${group}.scaleThickness`, scaleThickness)} scale`;
+}

@@ -1,0 +1,62 @@
+import type { Result } from '../../shared/result.ts';
+import type { Celsius, Seconds } from '../../shared/units.ts';
+import { niceEnd } from '../charts/niceTicks.ts';
+
+/** Places of the stacked frames of the reheat curve, pixels of the drawing. */
+export interface ReheatFrames {
+  readonly left: number;
+  readonly right: number;
+  readonly temperature: { readonly top: number; readonly bottom: number };
+  readonly strip: { readonly top: number; readonly bottom: number };
+  readonly power: { readonly top: number; readonly bottom: number };
+  readonly height: number;
+}
+
+/**
+ * Where the frames stand in a figure of a given width; a narrow one is lower as well, so that the
+ * whole curve is seen at once on a phone.
+ * @param width  of the drawing, pixels
+ */
+export function reheatFrames(width: number): ReheatFrames {
+  const isNarrow = width < 480;
+  const top = 24;
+  const temperature = { top, bottom: top + (isNarrow ? 134 : 216) };
+  const strip = { top: temperature.bottom + 28, bottom: temperature.bottom + 39 };
+  const powerTop = strip.bottom + (isNarrow ? 28 : 34);
+  const power = { top: powerTop, bottom: powerTop + (isNarrow ? 32 : 48) };
+  return {
+    left: isNarrow ? 26 : 34,
+    right: Math.max(120, width - (isNarrow ? 85 : 100)),
+    temperature,
+    strip,
+    power,
+    height: power.bottom + 22,
+  };
+}
+
+/**
+ * End of the time axis, s: half as long again as the recovery, within the run; all of a run that
+ * did not recover.
+ * @param before  the former result, drawn beside this one while a handle is dragged
+ */
+export function timeEnd(result: Result, before: Result | null = null): Seconds {
+  const shown = Math.max(recoveryOrEnd(result), before === null ? 0 : recoveryOrEnd(before));
+  const ran = Math.max(result.outcome.at, before?.outcome.at ?? 0);
+  const wanted = result.measures.recovery === null ? ran : niceEnd(1.5 * shown);
+  return Math.max(60, Math.min(ran, wanted));
+}
+
+/** Top of the temperature axis, °C: above everything that is drawn in it. */
+export function temperatureTop(result: Result): Celsius {
+  const { boiler, stat } = result.variant;
+  const hottestFlow = result.trace.of.coilInlet.reduce(
+    (most, value) => (Number.isNaN(value) ? most : Math.max(most, value)),
+    0,
+  );
+  const most = Math.max(boiler.hotWaterFlow, stat.setPoint, result.measures.hottest, hottestFlow);
+  return Math.ceil((most + 2) / 10) * 10;
+}
+
+function recoveryOrEnd({ measures, outcome }: Result): Seconds {
+  return measures.recovery ?? outcome.at;
+}

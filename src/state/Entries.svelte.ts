@@ -1,0 +1,68 @@
+import type { NumberField } from '../../shared/fields.ts';
+import { type Problem, parseNumber, problemsOf } from '../../shared/problems.ts';
+import type { FieldPath } from '../../shared/variant.ts';
+import type { Bench } from './Bench.svelte.ts';
+
+/** Text that was typed and could not be taken, with why. */
+interface Refused {
+  readonly text: string;
+  readonly problem: Problem;
+}
+
+/** What has been typed into the settings and cannot be taken as it stands. */
+export class Entries {
+  #bench: Bench;
+  #refused = $state.raw<{ readonly [P in FieldPath]?: Refused }>({});
+
+  constructor(bench: Bench) {
+    this.#bench = bench;
+  }
+
+  /** Everything to put right: what was typed, and settings that do not go together. */
+  readonly problems: readonly Problem[] = $derived.by(() => [
+    ...Object.values(this.#refused).map(({ problem }) => problem),
+    ...problemsOf(this.#bench.variant).filter(({ path }) => !path || !this.#refused[path]),
+  ]);
+
+  /** The text to keep in a field, where it could not be taken. */
+  typed(path: FieldPath): string | null {
+    return this.#refused[path]?.text ?? null;
+  }
+
+  /** What to say beside a field. */
+  problem(path: FieldPath): string | null {
+    return this.problems.find((problem) => problem.path === path)?.message ?? null;
+  }
+
+  /** Takes what was typed into a field, or keeps it with its problem. */
+  enter(field: NumberField, text: string): void {
+    const parsed = parseNumber(text, field, this.#bench.variant);
+    if ('problem' in parsed) {
+      this.#refused = { ...this.#refused, [field.path]: { text, problem: parsed.problem } };
+    } else {
+      this.set(field.path, parsed.value);
+    }
+  }
+
+  /** Takes what is being typed over a refused text as soon as it is good; until then says nothing new. */
+  retype(field: NumberField, text: string): void {
+    if (this.#refused[field.path] && 'value' in parseNumber(text, field, this.#bench.variant)) {
+      this.forget(field.path);
+    }
+  }
+
+  /** Puts a setting to a value, in place of anything refused. */
+  set(path: FieldPath, value: number | string): void {
+    this.forget(path);
+    this.#bench.set(path, value);
+  }
+
+  /** Forgets what was refused in one field, or in all. */
+  forget(path?: FieldPath): void {
+    if (!path) this.#refused = {};
+    else if (this.#refused[path]) {
+      const { [path]: _gone, ...left } = this.#refused;
+      this.#refused = left;
+    }
+  }
+}

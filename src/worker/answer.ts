@@ -1,0 +1,91 @@
+import type { Reply, Request } from '../../shared/messages.ts';
+import type { Result, Study } from '../../shared/result.ts';
+import type { Variant } from '../../shared/variant.ts';
+import { buffersOf } from './buffersOf.ts';
+
+/** What the worker can do. Each generator yields the share done, 0 to 1, and returns what it found. */
+export interface Work {
+  readonly run: (variant: Variant) => Generator<number, Result>;
+  /** One after the other, when the request asks for them. */
+  readonly studies: readonly ((variant: Variant) => Generator<number, Study>)[];
+}
+
+/** How the handler reaches the world, so that a test can stand in for it. */
+export interface Line {
+  readonly post: (reply: Reply, transfer: Transferable[]) => void;
+  /** Resolves when messages that have arrived have been handed over. */
+  readonly tick: () => Promise<void>;
+  /** ms */
+  readonly now: () => number;
+}
+
+/**
+ * Answers requests one at a time. The newest wins: an older one is abandoned between two slices.
+ * @returns what to call with each request as it arrives
+ */
+export function answering(work: Work, line: Line): (request: Request) => void {
+  let newest: Extract<Request, { kind: 'run' }> | null = null;
+  let isWorking = false;
+
+  async function answerAll(): Promise<void> {
+    isWorking = true;
+    while (newest) {
+      // requests that came in one burst are all read before any work is done for the first
+      await line.tick();
+      const request = newest;
+      if (!request) break;
+      await answer(request);
+      if (newest === request) newest = null;
+    }
+    isWorking = false;
+  }
+
+  async function answer(request: Extract<Request, { kind: 'run' }>): Promise<void> {
+    const { number, variant } = request;
+    const isStale = () => newest !== request;
+    const studies = request.studies ? work.studies : [];
+    const parts = studies.length + 1;
+    try {
+      const result = await inSlices(work.run(variant), number, 0, parts, isStale);
+      if (!result) return;
+      line.post({ kind: 'result', number, result }, buffersOf(result));
+      for (const [done, study] of studies.entries()) {
+        const found = await inSlices(study(variant), number, done + 1, parts, isStale);
+        if (!found) return;
+        line.post({ kind: 'study', number, study: found }, buffersOf(found));
+      }
+      line.post({ kind: 'finished', number }, []);
+    } catch (fault) {
+      const { message, stack } = fault instanceof Error ? fault : new Error(String(fault));
+      line.post({ kind: 'fault', number, message, details: stack ?? message }, []);
+    }
+  }
+
+  /** Runs to the end, or gives null when a newer request makes this one stale. */
+  async function inSlices<T>(
+    steps: Generator<number, T>,
+    number: number,
+    part: number,
+    parts: number,
+    isStale: () => boolean,
+  ): Promise<T | null> {
+    let since = line.now();
+    for (;;) {
+      const step = steps.next();
+      if (step.done) return step.value;
+      if (line.now() - since < SLICE) continue;
+      line.post({ kind: 'progress', number, done: (part + step.value) / parts }, []);
+      await line.tick();
+      if (isStale()) return null;
+      since = line.now();
+    }
+  }
+
+  return (request) => {
+    newest = request.kind === 'run' ? request : null;
+    if (newest && !isWorking) void answerAll();
+  };
+}
+
+/** Work between two looks at the messages, ms; half a frame at 60 frames a second. */
+const SLICE = 8;

@@ -1,0 +1,25 @@
+import { presets, presetVariant } from '../../shared/presets.ts';
+import { simulateToEnd } from '../../sim/run/simulate.ts';
+
+/** The presets whose bits are compared: measured water and a rating, both at once, a draw of hot and cold. */
+export const comparedPresets = ['rapid-coil', 'both-at-once', 'partly-used'] as const;
+
+/**
+ * A fingerprint of every bit of a preset's trace: FNV-1a over the bytes of the times, the layers and
+ * each quantity. The same in every engine that computes the same bits.
+ */
+export function runBits(key: string): string {
+  const preset = presets.find((one) => one.key === key);
+  if (preset === undefined) throw new Error(`there is no preset ${key}`);
+  const variant = presetVariant(preset);
+  const { trace } = simulateToEnd({ ...variant, draw: { ...variant.draw, volume: 0.03 } });
+  let hash = 0x811c9dc5; // source: FNV-1a, 32 bits, public constants, from memory
+  for (const values of [trace.time, trace.layerTemperature, ...Object.values(trace.of)]) {
+    // every NaN the same: which of its bits an engine keeps is left to it
+    const plain = values.map((value) => (Number.isNaN(value) ? Number.MAX_VALUE : value));
+    for (const byte of new Uint8Array(plain.buffer)) {
+      hash = Math.imul(hash ^ byte, 0x01000193) >>> 0;
+    }
+  }
+  return `${trace.samples} samples ${hash.toString(16)}`;
+}
