@@ -36,6 +36,7 @@ export default mergeConfig(
           test: {
             name: 'browser',
             include: ['tests/browser/**/*.test.ts'],
+            globalSetup: ['tests/support/nodeBits.ts'],
             browser: {
               enabled: true,
               headless: true,

@@ -171,5 +171,5 @@ function cut(coil: CoilSettings, cylinder: Cylinder): { layer: number; share: nu
   return coil.flowEnters === 'top' ? pieces.reverse() : pieces;
 }
 
-const STRETCHES = 5; // of one coil; ten move the recovery time by less than 0.02 %
+const STRETCHES = 5; // of one coil; a coefficient for every piece moves the recovery time by 0.05 %
 const PRIMARY_TEMPERATURE = 65; // °C, where the specific heat of primary water is taken; 0.3 % from 20 to 80 °C
