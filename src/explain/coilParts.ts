@@ -2,7 +2,11 @@ import type { Result } from '../../shared/result.ts';
 import type { Metal } from '../../shared/variant.ts';
 import { coilInside, reynolds } from '../../sim/closures/coilInside.ts';
 import { WALL_METALS } from '../../sim/closures/conduction.ts';
-import { type CoilTube, overallCoefficient, prepareCoil } from '../../sim/closures/overallCoefficient.ts';
+import {
+  type CoilTube,
+  overallCoefficient,
+  prepareCoil,
+} from '../../sim/closures/overallCoefficient.ts';
 import { rayleigh } from '../../sim/closures/rayleigh.ts';
 import { scaleResistance } from '../../sim/closures/scale.ts';
 import { TUBE_METALS, tubeWall } from '../../sim/closures/tubeWall.ts';
@@ -31,7 +35,8 @@ export function coilParts(result: Result, reading: Reading): CoilParts | null {
   const { coil } = result.variant;
   const primary = (reading.of('coilInlet') + reading.of('coilOutlet')) / 2;
   const tank = reading.of('coilWater');
-  if (coil.given === 'conductance' || !(reading.heatRate > 0) || !Number.isFinite(tank)) return null;
+  if (coil.given === 'conductance' || !(reading.heatRate > 0) || !Number.isFinite(tank))
+    return null;
   const water = waterOf(result);
   const tube: CoilTube = {
     outsideDiameter: coil.tubeOutside,

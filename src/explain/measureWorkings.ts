@@ -97,7 +97,9 @@ function momentOf(key: keyof Measures, result: Result): number {
     case 'usableAtStart':
       return 0;
     case 'usableAtCall':
-      return marks.find(({ kind, at }) => kind === 'hotWaterCalled' && at >= satisfied)?.at ?? outcome.at;
+      return (
+        marks.find(({ kind, at }) => kind === 'hotWaterCalled' && at >= satisfied)?.at ?? outcome.at
+      );
     case 'peakCoilHeat':
       return trace.time[largest(trace.of.coilHeat)];
     case 'hottest':
@@ -127,10 +129,13 @@ function largest(values: Float64Array): number {
 }
 
 const notes: Partial<Record<keyof Measures, string>> = {
-  recovery: 'The mean coil output is a result of the run, not an input: the settings beside it show what would raise it.',
+  recovery:
+    'The mean coil output is a result of the run, not an input: the settings beside it show what would raise it.',
   meanReturn: 'Shown for the middle of the reheat; the measure is the mean over all of it.',
-  outputLimitTime: 'Shown for the moment at which full output would first need a flow above its limit.',
-  flowLimitTime: 'Shown for the moment at which full output would first need a flow above its limit.',
+  outputLimitTime:
+    'Shown for the moment at which full output would first need a flow above its limit.',
+  flowLimitTime:
+    'Shown for the moment at which full output would first need a flow above its limit.',
   topAtSatisfied: 'Shown for the last second before the stat was satisfied.',
   hottest: 'Shown for the moment at which the top is hottest.',
   peakCoilHeat: 'Shown for the moment at which it was highest.',

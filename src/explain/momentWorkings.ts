@@ -4,7 +4,11 @@ import { WALL_METALS, conductionRecord } from '../../sim/closures/conduction.ts'
 import { MIXED } from '../../sim/closures/mixedLitres.ts';
 import { pipeEndRecord } from '../../sim/closures/pipeLoss.ts';
 import { radiatorRecord } from '../../sim/closures/radiator.ts';
-import { lossConductance, standingLossRecord, TEST_DIFFERENCE } from '../../sim/closures/standingLoss.ts';
+import {
+  lossConductance,
+  standingLossRecord,
+  TEST_DIFFERENCE,
+} from '../../sim/closures/standingLoss.ts';
 import { type Reading, waterOf } from './reading.ts';
 import { houseLoses, sensorFollows } from './relations/control.ts';
 import { cylinderLoss, risePerMinute, usableLitres } from './relations/store.ts';
@@ -42,7 +46,13 @@ function stepsOf(quantity: Quantity, result: Result, reading: Reading): Step[] {
         }),
       ];
     case 'boilerHeat':
-      return [worked(streamHeat, { mc: boilerRate(reading), flow: of('flow'), back: of('returnTemperature') })];
+      return [
+        worked(streamHeat, {
+          mc: boilerRate(reading),
+          flow: of('flow'),
+          back: of('returnTemperature'),
+        }),
+      ];
     case 'flow':
       return [
         worked(flowNeeded, {

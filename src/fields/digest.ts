@@ -18,9 +18,7 @@ export function digest(group: Group, variant: Variant): string {
     case 'stat':
       return `${say('stat.sensorHeight')}, ${say('stat.setPoint')} − ${say('stat.differential')}`;
     case 'draw':
-      return variant.draw.volume === 0
-        ? 'none'
-        : `${say('draw.volume')} at ${say('draw.flow')}`;
+      return variant.draw.volume === 0 ? 'none' : `${say('draw.volume')} at ${say('draw.flow')}`;
     case 'start':
       return variant.start.hotShare === 0 ? 'all cold' : `${say('start.hotShare')} hot`;
     case 'heating':

@@ -176,7 +176,10 @@ export class Run {
   #lose(details: string): void {
     this.#port?.terminate();
     this.#port = null;
-    this.fault = { message: 'The part that computes has stopped. Your settings are safe.', details };
+    this.fault = {
+      message: 'The part that computes has stopped. Your settings are safe.',
+      details,
+    };
     this.#settleAll('lost');
   }
 

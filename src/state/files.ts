@@ -30,7 +30,10 @@ export async function openFile(file: File): Promise<Opened> {
 
 /** The name of a variant as a file name: letters and figures, the rest as hyphens. */
 export function fileNameOf(variant: Variant): string {
-  const plain = variant.name.toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '');
+  const plain = variant.name
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^-|-$/g, '');
   return `${plain || 'bench'}.json`;
 }
 

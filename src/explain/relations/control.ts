@@ -44,7 +44,8 @@ export const callsAt: ClosureRecord = {
     { key: 'differential', symbol: mi('Δ'), name: 'differential', unit: 'K' },
   ],
   formula: equals('{result}', '{setPoint}', mo('−'), '{differential}'),
-  sentence: 'Satisfied at the set-point, the stat rests until its sensor has fallen by the differential.',
+  sentence:
+    'Satisfied at the set-point, the stat rests until its sensor has fallen by the differential.',
   source: 'practice',
   where: 'an on/off stat',
   range: 'the reading of the sensor, not the water',
@@ -76,7 +77,8 @@ export const houseLoses: ClosureRecord = {
     { key: 'outside', symbol: sub('T', 'o'), name: 'outside', unit: '°C' },
   ],
   formula: equals('{result}', '{loss}', mo('×'), paren('{air}', mo('−'), '{outside}')),
-  sentence: 'While the cylinder has the boiler the rooms lose this, and live on the heat of their fabric.',
+  sentence:
+    'While the cylinder has the boiler the rooms lose this, and live on the heat of their fabric.',
   source: 'lumpedHeat',
   where: 'air and fabric share it, the fabric slows the fall',
   range: 'constant outside temperature, no sun and no people',

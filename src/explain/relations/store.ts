@@ -39,7 +39,13 @@ export const usableLitres: ClosureRecord = {
 export const risePerMinute: ClosureRecord = {
   key: 'risePerMinute',
   title: 'How fast the water above the coil warms',
-  result: { key: 'result', symbol: frac(mi('ΔT'), mi('Δt')), name: 'rise', unit: 'K/min', factor: 60 },
+  result: {
+    key: 'result',
+    symbol: frac(mi('ΔT'), mi('Δt')),
+    name: 'rise',
+    unit: 'K/min',
+    factor: 60,
+  },
   terms: [
     { ...power, name: 'the coil passes' },
     { ...volume, name: 'water that moves as one' },
@@ -49,7 +55,8 @@ export const risePerMinute: ClosureRecord = {
   sentence:
     'Warm water rises and stirs everything above it to one temperature, so one body of water warms together.',
   source: 'isotonic',
-  where: 'layers within 0.5 K of the top are counted as one here; heat losses are left out of this line',
+  where:
+    'layers within 0.5 K of the top are counted as one here; heat losses are left out of this line',
   range: 'while the coil runs',
   outside: 'without the coil only losses and draw-off move it',
   changes: 'More coil output, or less water above the coil.',
@@ -98,7 +105,8 @@ export const cylinderLoss: ClosureRecord = {
     { key: 'air', symbol: sub('T', 'air'), name: 'air around it', unit: '°C' },
   ],
   formula: equals('{result}', '{UA}', mo('×'), paren('{store}', mo('−'), '{air}')),
-  sentence: 'The declared loss per kelvin, times how much warmer the store is than its surroundings.',
+  sentence:
+    'The declared loss per kelvin, times how much warmer the store is than its surroundings.',
   source: 'en12897',
   where: 'declared at 45 K; taken as proportional to the difference',
   range: 'store warmer than the air',

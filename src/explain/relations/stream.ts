@@ -7,7 +7,13 @@ import { asResult, flowHere, heatRate, power, returnHere } from './terms.ts';
 export const coilPasses: ClosureRecord = {
   key: 'coilPasses',
   title: 'What the coil passes',
-  result: { key: 'result', symbol: sub('Q', 'coil'), name: 'the coil passes', unit: 'kW', factor: 1e-3 },
+  result: {
+    key: 'result',
+    symbol: sub('Q', 'coil'),
+    name: 'the coil passes',
+    unit: 'kW',
+    factor: 1e-3,
+  },
   terms: [
     heatRate,
     { key: 'UA', symbol: mi('UA'), name: 'what the coil conducts', unit: 'kW/K', factor: 1e-3 },
@@ -22,7 +28,8 @@ export const coilPasses: ClosureRecord = {
     mo('×'),
     paren('{inlet}', mo('−'), '{water}'),
   ),
-  sentence: 'Heat in the flow, times the share it gives up, times how much hotter it is than the water.',
+  sentence:
+    'Heat in the flow, times the share it gives up, times how much hotter it is than the water.',
   source: 'kaysLondon',
   where: 'stream past water at one temperature; from memory',
   range: 'any flow and conductance; UA is known to ± 25 % from geometry alone',

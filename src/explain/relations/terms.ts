@@ -13,7 +13,14 @@ export const heat = term('heat', mi('Q'), 'heat through the coil', 'kWh', 1 / 3.
 export const meanPower = term('mean', sub('P', 'mean'), 'mean coil output', 'kW', 1e-3);
 export const time = term('time', mi('t'), 'time', 'min', 1 / 60);
 export const volume = term('volume', mi('V'), 'volume', 'l', 1000);
-export const heatCapacity = term('capacity', row(mi('ρ'), mi('c')), 'heat capacity of water', 'kJ/(l K)', 1e-6, 4);
+export const heatCapacity = term(
+  'capacity',
+  row(mi('ρ'), mi('c')),
+  'heat capacity of water',
+  'kJ/(l K)',
+  1e-6,
+  4,
+);
 
 /** The same quantity in the part of the result. */
 export const asResult = (from: Term): Term => ({ ...from, key: 'result' });

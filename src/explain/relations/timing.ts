@@ -35,7 +35,8 @@ export const ruleTime: ClosureRecord = {
   result: asResult(time),
   terms: [heat, { ...power, name: 'boiler output' }],
   formula: equals('{result}', frac('{heat}', '{power}')),
-  sentence: 'Minutes by the trade’s rule: energy over boiler output, as if nothing else held it back.',
+  sentence:
+    'Minutes by the trade’s rule: energy over boiler output, as if nothing else held it back.',
   source: 'bs6700',
   where: 'Annex C, the reheat rule with the heat of this run',
   range: 'a boiler that gives its full output to the end',
@@ -79,7 +80,8 @@ export const heatThrough: ClosureRecord = {
   result: asResult(heat),
   terms: [meanPower, { ...time, name: 'time the coil ran' }],
   formula: equals('{result}', '{mean}', mo('×'), '{time}'),
-  sentence: 'Minute by minute the coil’s output is added up; the mean times the time gives the same.',
+  sentence:
+    'Minute by minute the coil’s output is added up; the mean times the time gives the same.',
   source: 'lumpedHeat',
   where: 'an integral of the run, so it holds to rounding',
   range: 'any run',

@@ -13,7 +13,7 @@ const measured = tabulatedWater();
 const MC = 0.25 * 4180; // W/K
 
 /** The coil of a variant in its cylinder at 0.25 kg/s. */
-function fit(variant: Variant, massFlow = 0.25) {
+function fitted(variant: Variant, massFlow = 0.25) {
   return makeCoilRun(variant, makeCylinder(variant, water), water, massFlow);
 }
 
@@ -32,7 +32,7 @@ describe('primary water through layers one after the other', () => {
     'entering at the %s it leaves as the product of exponentials says',
     (flowEnters, order, outlet, heat) => {
       const net = new Float64Array(5);
-      const found = passCoil(fit(known({ flowEnters })), 80, layers, net);
+      const found = passCoil(fitted(known({ flowEnters })), 80, layers, net);
       expect(found).toBeCloseTo(streamThroughLayers(order, 80, 800, MC).outlet, 11); // rounding
       expect(found).toBeCloseTo(outlet, 6); // printed to 1e-6 °C
       expect(net.reduce((sum, x) => sum + x, 0)).toBeCloseTo(heat, 2); // printed to 0.01 W
@@ -46,7 +46,7 @@ describe('primary water through layers one after the other', () => {
       secondCoil: { ...base.coil, fitted: 'inSeries', conductance: 500, bottom: 0.96, top: 1.2 },
     };
     const net = new Float64Array(5);
-    const found = passCoil(fit(variant), 80, layers, net);
+    const found = passCoil(fitted(variant), 80, layers, net);
     const upper = 60 + 20 * Math.exp(-500 / MC);
     expect(found).toBeCloseTo(15 + (upper - 15) * Math.exp(-300 / MC), 11); // rounding
     expect(Array.from(net).map((x) => x > 0)).toEqual([true, false, false, false, true]);
@@ -61,7 +61,7 @@ describe('heat through a coil', () => {
 
   test('in 200 stores what 80 °C primary loses is what the layers gain, to rounding', () => {
     const coils = ['geometry', 'area', 'conductance'].map((given) =>
-      fit({
+      fitted({
         ...defaultVariant('any'),
         run: { duration: 1, layers: 12, water: 'measured' },
         coil: { ...defaultVariant('any').coil, given: given as Coil['given'] },
@@ -84,7 +84,7 @@ describe('heat through a coil', () => {
       const base = defaultVariant('even');
       const variant = { ...base, coil: { ...base.coil, given } };
       const net = new Float64Array(variant.run.layers);
-      const outlet = passCoil(fit(variant), 40, new Array(variant.run.layers).fill(40), net);
+      const outlet = passCoil(fitted(variant), 40, new Array(variant.run.layers).fill(40), net);
       expect(outlet).toBe(40);
       expect(net.every((x) => x === 0)).toBe(true);
     },
@@ -93,7 +93,7 @@ describe('heat through a coil', () => {
   test('lies only in the layers from 0.08 m to 0.48 m', () => {
     const base = defaultVariant('default');
     const net = new Float64Array(48);
-    passCoil(fit(base), 80, new Array(48).fill(10), net);
+    passCoil(fitted(base), 80, new Array(48).fill(10), net);
     const warmed = Array.from(net.keys()).filter((i) => net[i] !== 0);
     // layers of 27.5 mm: 0.08 m is in the third, 0.48 m in the eighteenth
     expect([warmed[0], warmed.at(-1), warmed.length]).toEqual([2, 17, 16]);
@@ -132,7 +132,7 @@ describe('a coil by its rating', () => {
     const base = defaultVariant('rated');
     const rated = { ...base.coil, given: 'rating' as const, ratedOutput: 20_000 };
     const heat = (scaleThickness: number) => {
-      const coil = fit({ ...base, coil: { ...rated, scaleThickness } });
+      const coil = fitted({ ...base, coil: { ...rated, scaleThickness } });
       return coil.heatRate * (80 - passCoil(coil, 80, new Array(48).fill(35), null));
     };
     const share = heat(1e-3) / heat(0);

@@ -102,6 +102,6 @@ test('in 200 stores a draw that starts up to 1 h later moves the call by as much
         expect(Math.abs(called(600 + later) - called(600) - later)).toBeLessThan(0.1);
       },
     ),
-    { numRuns: 200 },
+    { numRuns: 200, endOnFailure: true },
   );
 }, 60_000);

@@ -6,7 +6,7 @@ import { makeCoilRun, passCoil } from '../../../sim/plant/coil.ts';
 import { makeCylinder } from '../../../sim/plant/cylinder.ts';
 import { anyReheat, recoveryOf } from '../../make/anyReheat.ts';
 
-const runs = { numRuns: 200 };
+const runs = { numRuns: 200, endOnFailure: true };
 const factor = fc.double({ min: 1, max: 3, noNaN: true });
 
 // Two runs to 1e-4 K each: a part in a thousand of a recovery is ten times what that moves

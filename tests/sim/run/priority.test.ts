@@ -26,7 +26,7 @@ test('in 200 houses priority is never slower than both at once', () => {
       const lent = warmRadiators(house('simultaneous')) / house('priority').boiler.output;
       expect(alone).toBeLessThan(shared * (1 + 1e-3) + lent + 0.1); // 1e-3: ten times the tolerance of the runs
     }),
-    { numRuns: 200 },
+    { numRuns: 200, endOnFailure: true },
   );
 }, 60_000);
 

@@ -1,0 +1,160 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { Browser, CDPSession, Page } from 'playwright';
+import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
+import { openBench, settled } from '../support/openBench.ts';
+import { openBrowser } from '../support/openBrowser.ts';
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await openBrowser();
+});
+afterAll(() => browser.close());
+
+const open = (look: Parameters<typeof openBench>[2]) => openBench(browser, inject('url'), look);
+
+describe('axe finds 0 violations', () => {
+  const source = readFileSync(
+    createRequire(import.meta.url).resolve('axe-core/axe.min.js'),
+    'utf8',
+  );
+
+  test.each([
+    ['light', 390, 844],
+    ['dark', 390, 844],
+    ['light', 1440, 900],
+    ['dark', 1440, 900],
+  ] as const)(
+    '%s, %d by %d, with a table, a setting’s help and a problem open',
+    async (theme, width, height) => {
+      const page = await open({ width, height, theme, hasTouch: width < 700 });
+      await settled(page);
+      await page.getByRole('button', { name: 'Table' }).first().click();
+      await page.getByRole('button', { name: 'About set-point' }).click();
+      await page.locator('#field-stat-lag').fill('soon');
+      await page.locator('#field-stat-lag').press('Enter');
+      await page.addScriptTag({ content: source });
+      const violations = await page.evaluate(async () => {
+        // biome-ignore lint/suspicious/noExplicitAny: axe stands in the page, without its types
+        const found = await (window as any).axe.run(document);
+        return found.violations.map(
+          ({ id, nodes }: { id: string; nodes: { html: string }[] }) =>
+            `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(' | ')}`,
+        );
+      });
+      expect(violations).toEqual([]);
+      await page.context().close();
+    },
+  );
+});
+
+describe('width', () => {
+  test.each([320, 390, 700, 1100])(
+    'at %d pixels the page has no sideways scroll',
+    async (width) => {
+      const page = await open({ width, height: 800 });
+      await settled(page);
+      const across = await page.evaluate(() => document.documentElement.scrollWidth);
+      expect(across).toBeLessThanOrEqual(width);
+      await page.context().close();
+    },
+  );
+
+  test('at 390 by 844 the temperatures of the curve stand within the first 760 pixels', async () => {
+    const page = await open({ width: 390, height: 844, hasTouch: true });
+    const strip = await page.evaluate(() => {
+      const svg = document.querySelector('.curve svg');
+      if (!svg) throw new Error('no curve');
+      return svg.getBoundingClientRect().top;
+    });
+    // the temperature frame takes the upper 165 pixels of the drawing
+    expect(strip + 165).toBeLessThanOrEqual(760);
+    await page.context().close();
+  });
+});
+
+describe('touch', () => {
+  test.each([
+    ['the curve', '.curve svg'],
+    ['the drawing, away from the handle', '.drawn svg'],
+  ])(
+    'a swipe of 300 pixels upwards begun on %s scrolls the page 270 pixels or more',
+    async (_what, target) => {
+      const page = await open({ width: 390, height: 844, hasTouch: true });
+      const svg = page.locator(target).first();
+      await svg.scrollIntoViewIfNeeded();
+      const box = await svg.boundingBox();
+      if (!box) throw new Error(`no ${target}`);
+      const before = await page.evaluate(() => scrollY);
+      await swipe(page, box.x + box.width * 0.45, Math.min(700, box.y + box.height * 0.6), -300);
+      await expect.poll(() => page.evaluate(() => scrollY)).toBeGreaterThanOrEqual(before + 270);
+      expect(await page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true);
+      await page.context().close();
+    },
+  );
+
+  test('steppers, the handle and the moment are 44 pixels or more both ways', async () => {
+    const page = await open({ width: 390, height: 844, hasTouch: true });
+    for (const name of ['Sensor height: more', 'Sensor height: less']) {
+      const box = await page.getByRole('button', { name }).first().boundingBox();
+      expect(Math.min(box?.width ?? 0, box?.height ?? 0)).toBeGreaterThanOrEqual(44);
+    }
+    const grip = await page.locator('[data-handle=sensor]').boundingBox();
+    expect(Math.min(grip?.width ?? 0, grip?.height ?? 0)).toBeGreaterThanOrEqual(44);
+    await page.context().close();
+  });
+});
+
+describe('keys', () => {
+  test('the dialog opens and closes by keyboard, and 4 single letters do nothing', async () => {
+    const page = await open({ width: 1440, height: 900 });
+    const finding = await page.locator('h1').innerText();
+    for (const letter of 'zuks') await page.keyboard.press(letter);
+    expect(await page.locator('h1').innerText()).toBe(finding);
+    await page.getByRole('button', { name: 'Keys' }).focus();
+    await page.keyboard.press('Enter');
+    expect(await page.getByRole('dialog').isVisible()).toBe(true);
+    await page.keyboard.press('Escape');
+    expect(await page.getByRole('dialog').count()).toBe(0);
+    await page.keyboard.press('Enter');
+    expect(await page.getByRole('dialog').isVisible()).toBe(true);
+    await page.context().close();
+  });
+
+  test('the theme goes to light, to dark and back to the device’s in 3 presses', async () => {
+    const page = await open({ width: 1440, height: 900, theme: 'dark' });
+    const theme = () => page.evaluate(() => document.documentElement.dataset.theme ?? 'system');
+    const seen = [await theme()];
+    for (let press = 0; press < 3; press++) {
+      await page.getByRole('button', { name: 'Theme' }).click();
+      seen.push(await theme());
+    }
+    expect(seen).toEqual(['system', 'light', 'dark', 'system']);
+    await page.context().close();
+  });
+});
+
+test('on paper there are cautions, and 0 settings, steppers or Undo buttons', async () => {
+  const page = await open({ width: 1440, height: 900 });
+  await page.emulateMedia({ media: 'print' });
+  expect(await page.locator('.cautions').isVisible()).toBe(true);
+  expect(await page.locator('#field-stat-setPoint').isVisible()).toBe(false);
+  expect(await page.getByRole('button', { name: 'Undo' }).count()).toBe(0);
+  await page.context().close();
+});
+
+/** One finger, from a point by a distance down the screen (negative is up), in 20 ms steps. */
+async function swipe(page: Page, x: number, y: number, distance: number): Promise<void> {
+  const session: CDPSession = await page.context().newCDPSession(page);
+  const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', at: number) =>
+    session.send('Input.dispatchTouchEvent', {
+      type,
+      touchPoints: type === 'touchEnd' ? [] : [{ x, y: at }],
+    });
+  await touch('touchStart', y);
+  for (let step = 1; step <= 15; step++) {
+    await touch('touchMove', y + (distance * step) / 15);
+    await page.waitForTimeout(20);
+  }
+  await touch('touchEnd', y + distance);
+}
