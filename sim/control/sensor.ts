@@ -13,7 +13,12 @@ export function sensorRate(
   reading: Celsius,
   lag: Seconds,
 ): number {
-  return lag >= SHORTEST ? (water - reading) / lag : waterRate;
+  return hasLag(lag) ? (water - reading) / lag : waterRate;
 }
 
-const SHORTEST = 1; // s; a shorter lag changes nothing that is printed
+/** Whether a lag is long enough to matter: a shorter one changes nothing that is printed. */
+export function hasLag(lag: Seconds): boolean {
+  return lag >= SHORTEST;
+}
+
+const SHORTEST = 1; // s

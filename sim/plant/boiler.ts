@@ -34,8 +34,8 @@ export function heatTaken(
 
 /**
  * The flow temperature at which the open circuits take a given heat, °C. What they take rises with it, nearly in a
- * straight line, so the secant method settles in two or three rounds; it stops when the round after next would change
- * nothing that matters.
+ * straight line, so the secant method settles in two or three rounds; where it is bent, near no heat at all, the rounds
+ * are kept between a temperature that takes too little and one that takes too much.
  * @param heat   to be taken, W: full output, or 0 for a boiler that gives nothing
  */
 export function flowFor(
@@ -51,25 +51,38 @@ export function flowFor(
   const rate = coil.heatRate * GUESSED_EFFECTIVENESS;
   // First guess: as if the coil passed a fixed part of what flow and store allow
   let flow = (heat + rate * around + radiatorRate * radiator) / (rate + radiatorRate);
-  let taken = heatTaken(service, primary, flow, T, radiator);
-  let slope = taken > heat / 2 && flow > around ? taken / (flow - around) : rate + radiatorRate;
+  let slope = rate + radiatorRate;
+  let tooLittle = Number.NEGATIVE_INFINITY;
+  let tooMuch = Number.POSITIVE_INFINITY;
+  let missBefore = Number.NaN;
+  let step = Number.NaN;
   for (let round = 0; round < ROUNDS; round++) {
-    const step = (heat - taken) / slope;
+    const miss = heat - heatTaken(service, primary, flow, T, radiator);
+    if (miss > 0) tooLittle = flow;
+    else tooMuch = flow;
+    if (round === 0) {
+      if (flow > around && heat - miss > heat / 2) slope = (heat - miss) / (flow - around);
+    } else {
+      const steeper = (missBefore - miss) / step;
+      if (steeper > 0) slope = steeper;
+    }
+    step = miss / slope;
+    const lands = flow + step;
+    const isInside = lands > tooLittle && lands < tooMuch;
+    if (Math.abs(miss) < CLOSE) return flow;
+    // Two good rounds: the next lands so close that it need not be tried
+    if (isInside && Math.abs(miss) < NEAR && Math.abs(miss) < NEARER * Math.abs(missBefore)) {
+      return lands;
+    }
+    if (!isInside) step = (tooLittle + tooMuch) / 2 - flow;
     flow += step;
-    const before = taken;
-    taken = heatTaken(service, primary, flow, T, radiator);
-    const missed = Math.abs(heat - taken);
-    if (missed < CLOSE) break;
-    const steeper = (taken - before) / step;
-    if (!(steeper > 0)) break;
-    slope = steeper;
-    // The next step lands within the square of this miss: take it and be done
-    if (missed < NEAR) return flow + (heat - taken) / slope;
+    missBefore = miss;
   }
   return flow;
 }
 
 const GUESSED_EFFECTIVENESS = 0.5; // only a start
-const ROUNDS = 30;
+const ROUNDS = 60;
 const CLOSE = 1e-4; // W
-const NEAR = 10; // W; a step from here misses by far less than a thousandth of it
+const NEAR = 10; // W
+const NEARER = 0.1; // of the miss before

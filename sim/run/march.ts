@@ -5,6 +5,7 @@ import { drawEdges } from '../demand/schedule.ts';
 import { type IntegrateSettings, integrate, type Observe } from '../solve/integrate.ts';
 import { tolerancesOf } from '../solve/slots.ts';
 import type { Snapshot, Switch, System } from '../solve/system.ts';
+import { longestStep } from '../solve/stepLimit.ts';
 import { type Thrown, Watch } from '../solve/watch.ts';
 import { Logbook, type MarkedState } from './logbook.ts';
 import type { Recorder } from './recorder.ts';
@@ -40,10 +41,10 @@ export function* march(system: System, options: MarchOptions): Generator<number,
   const { derivative } = system;
   const { duration, recorder, until } = options;
   const sampleEvery = options.sampleEvery ?? duration;
-  const settings: Omit<IntegrateSettings, 'firstStep'> = {
+  const longest = Math.max(LONGEST_STEP, duration / 24);
+  const settings: Omit<IntegrateSettings, 'firstStep' | 'longestStep'> = {
     absoluteTolerance: tolerancesOf(system.slots, options.tolerance),
     relativeTolerance: options.tolerance * RELATIVE_PER_KELVIN,
-    longestStep: Math.max(LONGEST_STEP, duration / 24),
     budget: BUDGET,
   };
   const edges = drawEdges(options.draws).filter((edge) => edge.at < duration);
@@ -65,14 +66,14 @@ export function* march(system: System, options: MarchOptions): Generator<number,
   const start = [...y];
   recorder?.sample(0, y);
 
-  const observe: Observe = (from, to, now, at) => {
-    thrown = watch.firstSwitch(from, to, now, at);
+  const observe: Observe = (from, to, now) => {
+    thrown = watch.firstSwitch(from, to, now);
     const upTo = thrown?.at ?? to;
     while (recorder && nextSample <= upTo) {
-      recorder.sample(nextSample, watch.stateAt(at, nextSample));
+      recorder.sample(nextSample, watch.inside.stateAt(nextSample));
       nextSample += sampleEvery;
     }
-    return thrown === null ? null : upTo;
+    return thrown === null ? null : { time: upTo, state: watch.inside.stateAt(upTo) };
   };
 
   /** Lets something change: samples on both sides of it, a new phase if it made one, a mark if it is worth one. */
@@ -100,12 +101,17 @@ export function* march(system: System, options: MarchOptions): Generator<number,
     if (outcome !== null || time >= duration) break;
 
     const goal = Math.min(edges.length > 0 ? edges[0].at : duration, duration, time + SLICE);
+    watch.begin(y);
     const piece = integrate(
       (state) => derivative.at(state),
       time,
       y,
       goal,
-      { ...settings, firstStep: Math.min(firstStep, goal - time) },
+      {
+        ...settings,
+        firstStep: Math.min(firstStep, goal - time),
+        longestStep: Math.min(longest, longestStep(system)),
+      },
       observe,
     );
     steps += piece.steps;

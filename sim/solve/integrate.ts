@@ -1,8 +1,6 @@
 import type { Seconds } from '../../shared/units.ts';
-import { type Dense, Solver } from './odex.js';
+import { Solver } from './odex.js';
 import { withPortablePower } from './portableSolver.ts';
-
-export type { Dense } from './odex.js';
 
 export interface IntegrateSettings {
   /** [slot] */
@@ -25,16 +23,14 @@ export interface Piece {
   readonly lastStep: Seconds;
 }
 
-/**
- * Looks at a step just taken. Gets both ends, the state at the far end and the state in between; returns the time of an
- * event to stop at, or null to go on.
- */
-export type Observe = (
-  from: Seconds,
-  to: Seconds,
-  y: readonly number[],
-  at: Dense,
-) => Seconds | null;
+/** An event: the time at which a piece ends early, and the state there, [slot]. */
+export interface Event {
+  readonly time: Seconds;
+  readonly state: readonly number[];
+}
+
+/** Looks at a step just taken, with the state at its far end; returns an event to stop at, or null to go on. */
+export type Observe = (from: Seconds, to: Seconds, y: readonly number[]) => Event | null;
 
 /**
  * Integrates from `from` to `to`, or to the first event. The derivative must be smooth in between.
@@ -50,7 +46,6 @@ export function integrate(
   observe: Observe,
 ): Piece {
   const solver = new Solver(y.length);
-  solver.denseOutput = true;
   solver.absoluteTolerance = settings.absoluteTolerance;
   solver.relativeTolerance = settings.relativeTolerance;
   solver.initialStepSize = settings.firstStep;
@@ -70,30 +65,19 @@ export function integrate(
   };
 
   try {
-    const afterStep = (
-      _n: number,
-      start: Seconds,
-      finish: Seconds,
-      now: number[],
-      dense?: Dense,
-    ): boolean => {
-      if (!dense) return true; // the start itself
+    const afterStep = (n: number, start: Seconds, finish: Seconds, now: number[]): boolean => {
+      if (n === 1) return true; // the start itself
       if (!allFinite(now)) {
         end = 'notFinite';
         return false;
       }
       steps++;
       if (finish < to) lastStep = finish - start;
-      const event = observe(start, finish, now, dense);
-      if (event === null) {
-        reached = finish;
-        state = now;
-        return true;
-      }
-      end = 'event';
-      reached = event;
-      state = now.map((_, slot) => dense(slot, event));
-      return false;
+      const event = observe(start, finish, now);
+      reached = event?.time ?? finish;
+      state = event === null ? now : [...event.state];
+      if (event !== null) end = 'event';
+      return event === null;
     };
     withPortablePower(() => solver.solve(counted, from, state, to, afterStep));
   } catch (thrown) {

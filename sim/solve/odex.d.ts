@@ -1,10 +1,6 @@
-/** Value of one component inside the step just taken; good only during the callback it was handed to. */
-export type Dense = (component: number, x: number) => number;
-
-/** What we use of odex 2.0.4: an explicit extrapolation method with dense output. */
+/** What we use of odex 2.0.4: an explicit extrapolation method. */
 export class Solver {
   constructor(n: number);
-  denseOutput: boolean;
   absoluteTolerance: number | number[];
   relativeTolerance: number | number[];
   initialStepSize: number;
@@ -16,12 +12,7 @@ export class Solver {
     x: number,
     y0: number[],
     xEnd: number,
-    afterStep: (
-      n: number,
-      xOld: number,
-      x: number,
-      y: number[],
-      dense?: Dense,
-    ) => boolean | undefined,
+    /** Called first with the start itself, `n` 1, then after each step; false stops. */
+    afterStep: (n: number, xOld: number, x: number, y: number[]) => boolean | undefined,
   ): { y: number[]; outcome: number; nAccept: number; nReject: number; nEval: number };
 }

@@ -84,11 +84,11 @@ export function largestSinking(
 }
 
 /**
- * Forms the pools anew. First inverted layers are mixed, which conserves heat; then, among layers of equal temperature,
- * those below that would warm faster than those above form a pool with them. Both are the same pooling of neighbours that
- * violate an order (isotonic regression), so the answer is unique and needs no trial.
- * @param T    [layer] °C, written
- * @param netAt  fills net heat for the mixed temperatures, [layer] W
+ * Forms the pools anew. First inverted layers are mixed, which conserves heat. Then, among neighbours that are as good as
+ * equal, those below that would warm faster than those above form a pool with them. Both are the same pooling of
+ * neighbours that violate an order (isotonic regression), so the answer is unique and needs no trial.
+ * @param T      [layer] °C, written
+ * @param netAt  net heat at the mixed temperatures, [layer] W
  */
 export function regroup(
   pools: Pools,
@@ -97,37 +97,48 @@ export function regroup(
   layers: number,
 ): void {
   const { first } = pools;
-  // Mix what is inverted, or so nearly equal that it counts as equal
   let count = 0;
   for (let layer = 0; layer < layers; layer++) {
-    first[count++] = layer;
-    first[count] = layer + 1;
-    while (count > 1 && mean(T, first, count - 2) > mean(T, first, count - 1) - EQUAL) {
-      count--;
-      first[count] = layer + 1;
-    }
+    count = joinWhile(first, count, layer, 0, T);
   }
+  level(T, first, count);
+  const net = netAt();
+
+  let formed = 0;
+  let runFrom = 0; // the first pool of this run of neighbours that are as good as equal
+  for (let layer = 0; layer < layers; layer++) {
+    if (layer > 0 && T[layer] - T[layer - 1] > EQUAL) runFrom = formed;
+    formed = joinWhile(first, formed, layer, runFrom, net);
+  }
+  level(T, first, formed);
+  pools.count = formed;
+}
+
+/** Adds a layer as a pool, then joins it to those below while their means are out of order; returns the pools there are. */
+function joinWhile(
+  first: Int32Array,
+  count: number,
+  layer: number,
+  base: number,
+  values: ArrayLike<number>,
+): number {
+  first[count] = layer;
+  let after = count + 1;
+  first[after] = layer + 1;
+  while (after > base + 1 && mean(values, first, after - 2) > mean(values, first, after - 1)) {
+    after--;
+    first[after] = layer + 1;
+  }
+  return after;
+}
+
+/** Gives all layers of a pool their mean. */
+function level(T: number[], first: Int32Array, count: number): void {
   for (let pool = 0; pool < count; pool++) {
+    if (first[pool + 1] - first[pool] === 1) continue;
     const shared = mean(T, first, pool);
     for (let layer = first[pool]; layer < first[pool + 1]; layer++) T[layer] = shared;
   }
-  const net = netAt();
-  const equalFrom = first.slice(0, count + 1);
-
-  // Within each run of equal layers, pool what would invert at once
-  let formed = 0;
-  for (let group = 0; group < count; group++) {
-    const base = formed;
-    for (let layer = equalFrom[group]; layer < equalFrom[group + 1]; layer++) {
-      first[formed++] = layer;
-      first[formed] = layer + 1;
-      while (formed > base + 1 && mean(net, first, formed - 2) > mean(net, first, formed - 1)) {
-        formed--;
-        first[formed] = layer + 1;
-      }
-    }
-  }
-  pools.count = formed;
 }
 
 /** Mean of a value over a pool. */
@@ -137,4 +148,4 @@ function mean(values: ArrayLike<number>, first: Int32Array, pool: number): numbe
   return sum / (first[pool + 1] - first[pool]);
 }
 
-const EQUAL = 1e-6; // K; mixing over this moves no more heat than rounding of the printed result
+const EQUAL = 1e-6; // K; levelling this moves less heat than anything that is printed

@@ -187,6 +187,6 @@ function serviceFor(plant: Plant, mode: Mode): Service {
 
 const NEVER = Number.NEGATIVE_INFINITY;
 const HEAT_MARGIN = 1e-3; // W
-const LIMIT_MARGIN = 0.1; // W, more than the boiler's flow temperature is found to
+const LIMIT_MARGIN = 2; // W; the flow temperature of a boiler at full output is found to a tenth of it
 const TEMPERATURE_MARGIN = 1e-6; // K
 const POOL_MARGIN = 1e-7; // K

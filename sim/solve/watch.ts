@@ -1,6 +1,6 @@
 import type { Seconds } from '../../shared/units.ts';
 import { firstCrossing } from './crossing.ts';
-import type { Dense } from './integrate.ts';
+import { Interpolant } from './interpolant.ts';
 import { invertedBorders } from './pools.ts';
 import { type Switch, switches, type System } from './system.ts';
 
@@ -10,43 +10,30 @@ export interface Thrown {
   readonly at: Seconds;
 }
 
-/** Looks at each step the solver takes and finds the first switch in it, on the solver's own interpolant. */
+/** Looks at each step the solver takes and finds the first switch in it. */
 export class Watch {
+  /** The state inside the step last looked at. */
+  readonly inside: Interpolant;
+
   readonly #system: System;
-  readonly #between: number[];
   readonly #ends = new Float64Array(switches.length);
 
   constructor(system: System) {
     this.#system = system;
-    this.#between = new Array<number>(system.slots.count).fill(0);
+    this.inside = new Interpolant(system.slots.count, (y) => system.derivative.at(y));
   }
 
-  /**
-   * State inside the step just taken, [slot]; the same array every time. The layers of a pool are equal, so each pool is
-   * asked for once: the solver's interpolant searches for every component it is asked for.
-   */
-  stateAt(at: Dense, time: Seconds): readonly number[] {
-    const between = this.#between;
-    const { first, count } = this.#system.control.pools;
-    for (let pool = 0; pool < count; pool++) {
-      const shared = at(first[pool], time);
-      for (let layer = first[pool]; layer < first[pool + 1]; layer++) between[layer] = shared;
-    }
-    for (let slot = this.#system.slots.layers; slot < between.length; slot++) {
-      between[slot] = at(slot, time);
-    }
-    return between;
+  /** Where a row of steps begins, after every event. */
+  begin(y: readonly number[]): void {
+    this.inside.begin(y);
   }
 
-  /**
-   * The first switch in a step, or null.
-   * @param now  state at `to`, [slot]
-   * @param at   state in between
-   */
-  firstSwitch(from: Seconds, to: Seconds, now: readonly number[], at: Dense): Thrown | null {
+  /** Takes up the next step and finds the first switch in it, or null. @param now  state at `to`, [slot] */
+  firstSwitch(from: Seconds, to: Seconds, now: readonly number[]): Thrown | null {
     const ends = this.#ends;
+    const { inside } = this;
     const system = this.#system;
-    system.derivative.at(now);
+    inside.advance(from, to, now);
     for (let which = 0; which < switches.length; which++) {
       ends[which] = system.crossing(switches[which], (slot) => now[slot], alreadyEvaluated);
     }
@@ -58,8 +45,8 @@ export class Watch {
       const g = (time: Seconds) =>
         system.crossing(
           what,
-          (slot) => at(slot, time),
-          () => system.derivative.at(this.stateAt(at, time)),
+          (slot) => inside.value(slot, time),
+          () => system.derivative.at(inside.stateAt(time)),
           borders,
         );
       // A switch found before may come earlier: is this one thrown by then?

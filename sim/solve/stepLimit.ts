@@ -1,0 +1,50 @@
+import { exponential } from '../../shared/portableMaths.ts';
+import type { Seconds } from '../../shared/units.ts';
+import { hasLag } from '../control/sensor.ts';
+import type { CoilRun } from '../plant/coil.ts';
+import type { Pools } from './pools.ts';
+import type { System } from './system.ts';
+
+/**
+ * The longest step that is worth taking until the next event, s. The solver is explicit: a part that settles much faster
+ * than the step is still held to the tolerance, but only by steps that it has to take again, and what is left of the error
+ * shows inside the step, where rates are multiplied by its length. So the step keeps in proportion to whatever settles
+ * fastest: the sensor, neighbouring layers, water around the coil, the radiators, the air, and a front that a draw carries
+ * from layer to layer. With this the runs are both truer and shorter.
+ */
+export function longestStep({ plant, control }: System): Seconds {
+  const { cylinder, house, radiators, variant } = plant;
+  const { service, drawFlow, pools } = control;
+  const sensor = hasLag(variant.stat.lag) ? 1 / variant.stat.lag : 0;
+  const layers = (4 * cylinder.conductance) / cylinder.layerCapacity;
+  const coil = service.coil === null ? 0 : coilRate(service.coil, pools, cylinder.layerCapacity);
+  const room =
+    (house.airToFabric + house.airToOutside) / house.airCapacity +
+    service.radiatorRate / radiators.capacity;
+  const front = (SETTLINGS * drawFlow) / cylinder.layerVolume;
+  return SETTLINGS / Math.max(sensor, layers, coil, room, front);
+}
+
+/** How fast the water of the pool that is warmed fastest for its size follows the coil, 1/s. */
+function coilRate(run: CoilRun, { first, count }: Pools, layerCapacity: number): number {
+  let fastest = 0;
+  for (let pool = 0; pool < count; pool++) {
+    let conductance = 0;
+    for (let part = 0; part < run.tube.length; part++) {
+      const coefficient = run.tube[part] === null ? 1 : COEFFICIENT;
+      for (let piece = run.stretch[part]; piece < run.stretch[part + 1]; piece++) {
+        const layer = run.layer[piece];
+        if (layer >= first[pool] && layer < first[pool + 1]) {
+          conductance += coefficient * run.size[piece];
+        }
+      }
+    }
+    const share = 1 - exponential(-conductance / run.heatRate);
+    const capacity = layerCapacity * (first[pool + 1] - first[pool]);
+    fastest = Math.max(fastest, (share * run.heatRate) / capacity);
+  }
+  return fastest;
+}
+
+const SETTLINGS = 4; // of the fastest part in one step: about where the solver's shorter rows are still stable
+const COEFFICIENT = 1000; // W/(m² K), the order of any tube in water; only the step length depends on it
