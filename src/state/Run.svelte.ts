@@ -30,6 +30,11 @@ interface Asked {
 /** The worker and what it found last. Only the newest request counts. */
 export class Run {
   result = $state.raw<Result | null>(null);
+  /**
+   * The latest result that was asked for with its studies: what everything but the drawing and the curves shows. It stays
+   * while a handle is dragged, and follows in a task of its own, so that the curve is painted first.
+   */
+  steady = $state.raw<Result | null>(null);
   /** What stood when a drag began, to see what changed. */
   before = $state.raw<Result | null>(null);
   studies = $state.raw<Studies>({ placement: null, differential: null, arrangement: null });
@@ -49,6 +54,7 @@ export class Run {
   #latest: Asked | null = null;
   #hurry: ReturnType<typeof setTimeout> | undefined;
   #patience: ReturnType<typeof setTimeout> | undefined;
+  #held: ReturnType<typeof setTimeout> | undefined;
 
   /** @param start  makes the worker; called again when one has died */
   constructor(start: () => Port) {
@@ -78,12 +84,17 @@ export class Run {
     });
   }
 
-  /** Keeps the present result as the one before, until `release`. */
+  /** Keeps the present result as the one before, until `release`; shown once the first move has been painted. */
   hold(): void {
-    this.before = this.result;
+    const held = this.result;
+    clearTimeout(this.#held);
+    this.#held = setTimeout(() => {
+      this.before = held;
+    });
   }
 
   release(): void {
+    clearTimeout(this.#held);
     this.before = null;
   }
 
@@ -157,6 +168,7 @@ export class Run {
         break;
       case 'result':
         this.result = reply.result;
+        if (this.#underWay.studies) this.#follow(reply.result);
         this.#awaitsResult = false;
         this.#sendNext();
         break;
@@ -171,6 +183,12 @@ export class Run {
         this.#lose(reply.details);
         break;
     }
+  }
+
+  #follow(result: Result): void {
+    setTimeout(() => {
+      if (this.result === result) this.steady = result;
+    });
   }
 
   #lose(details: string): void {

@@ -76,6 +76,37 @@ describe('the newest wins', () => {
   });
 });
 
+describe('while a handle is dragged', () => {
+  test('the steady result stays at 1 kW while the drag shows 2 kW, and follows to 3 kW a task after it is let go', () => {
+    vi.useFakeTimers();
+    const { run, ports } = made();
+    const answer = (number: number) => {
+      ports[0].say({ kind: 'result', number, result: resultOf(number) });
+      ports[0].say({ kind: 'finished', number });
+    };
+    void run.request(variant(1), true);
+    answer(1);
+    vi.runAllTimers();
+    run.hold();
+    void run.request(variant(2), false);
+    vi.advanceTimersByTime(1);
+    answer(2);
+    vi.advanceTimersByTime(1);
+    const kilowatts = () =>
+      [run.before, run.result, run.steady].map(
+        (result) => (result?.variant.boiler.output ?? 0) / 1000,
+      );
+    expect(kilowatts()).toEqual([1, 2, 1]);
+    run.release();
+    void run.request(variant(3), true);
+    answer(3);
+    expect(kilowatts()).toEqual([0, 3, 1]);
+    vi.advanceTimersByTime(1);
+    expect(kilowatts()).toEqual([0, 3, 3]);
+    vi.useRealTimers();
+  });
+});
+
 describe('waiting', () => {
   test('progress is not shown before 200 ms, and only rises after', () => {
     vi.useFakeTimers();
