@@ -9,26 +9,26 @@ import type { MarkedState } from './logbook.ts';
 import { march } from './march.ts';
 import { simulate, TOLERANCE } from './simulate.ts';
 
-/** Recovery and usable litres against the height of the sensor. Yields the share done. */
+/** Recovery and usable litres against the height of the sensor, the present one among them. Yields the share done. */
 export function* placementStudy(variant: Variant): Generator<number, Study> {
   const { height } = variant.cylinder;
+  const evenly = Array.from({ length: HEIGHTS }, (_, i) => (height * (i + 0.5)) / HEIGHTS);
+  const heights = withPresent(evenly, variant.stat.sensorHeight);
   const points: StudyPoint[] = [];
-  for (let i = 0; i < HEIGHTS; i++) {
-    const at = (height * (i + 0.5)) / HEIGHTS;
+  for (const at of heights) {
     points.push(studyPoint(withSetting(variant, 'stat.sensorHeight', at), at, false));
-    yield (i + 1) / HEIGHTS;
+    yield points.length / heights.length;
   }
   return { kind: 'placement', points };
 }
 
 /** The same, and calls per day, against the differential of the stat. Yields the share done. */
 export function* differentialStudy(variant: Variant): Generator<number, Study> {
+  const differentials = withPresent(DIFFERENTIALS, variant.stat.differential);
   const points: StudyPoint[] = [];
-  for (const [i, differential] of DIFFERENTIALS.entries()) {
-    points.push(
-      studyPoint(withSetting(variant, 'stat.differential', differential), differential, true),
-    );
-    yield (i + 1) / DIFFERENTIALS.length;
+  for (const at of differentials) {
+    points.push(studyPoint(withSetting(variant, 'stat.differential', at), at, true));
+    yield points.length / differentials.length;
   }
   return { kind: 'differential', points };
 }
@@ -101,6 +101,11 @@ function callsOnSecondDay(plant: Plant, from: Snapshot): number {
   const run = march(new System(plant), { from, duration: 2 * DAY, draws, tolerance: TOLERANCE });
   return finish(run).marks.filter(({ mark }) => mark.kind === 'hotWaterCalled' && mark.at >= DAY)
     .length;
+}
+
+/** Values in order, the present one among them. */
+function withPresent(values: readonly number[], present: number): number[] {
+  return [...new Set([...values, present])].sort((a, b) => a - b);
 }
 
 function usableIn(plant: Plant, { state }: Snapshot): number {

@@ -23,20 +23,16 @@ describe('stats switch where they should', () => {
     expect(Math.abs((run.measures.recovery ?? 0) - (836_000 * 37.3) / 20_000)).toBeLessThan(1e-3);
   });
 
-  test.each(presets)(
-    '$title: satisfied at 1e-4 K within 0.05 % of the time at 1e-6 K',
-    (preset) => {
-      const variant = presetVariant(preset);
-      const [usual] = switching(variant, 1e-4).filter((at) => at > 0);
-      const [fine] = switching(variant, 1e-6).filter((at) => at > 0);
-      // a tenth of the half per cent promised for layers and tolerance together
-      expect(Math.abs(usual / fine - 1)).toBeLessThan(5e-4);
-    },
-  );
+  test.each(presets)('$title: satisfied at 1e-4 K within 0.1 s of the time at 1e-6 K', (preset) => {
+    const variant = presetVariant(preset);
+    const [usual] = switching(variant, 1e-4).filter((at) => at > 0);
+    const [fine] = switching(variant, 1e-6).filter((at) => at > 0);
+    expect(Math.abs(usual - fine)).toBeLessThan(0.1);
+  });
 
-  test('at 1e-6 K and at 1e-7 K the default reheat is satisfied within 0.1 s', () => {
+  test('the default reheat is satisfied at 1e-4 K within 0.1 s of the time at 1e-7 K', () => {
     const variant = defaultVariant('default');
-    const [one, other] = [1e-6, 1e-7].map(
+    const [one, other] = [1e-4, 1e-7].map(
       (tolerance) => simulateToEnd(variant, { tolerance }).measures.recovery ?? Number.NaN,
     );
     expect(Math.abs(one - other)).toBeLessThan(0.1);
@@ -95,7 +91,7 @@ test('in 200 stores a draw that starts up to 1 h later moves the call by as much
         const called = (at: number) => {
           const draws = [{ at, volume: 0.19, flow, name: 'draw' }];
           const until = ({ kind }: { kind: string }) => kind === 'hotWaterCalled';
-          // 1e-6 K, for the law itself; at the usual 1e-4 K it holds to 0.2 s
+          // 1e-6 K, for the law itself: at the usual 1e-4 K a sensor that cools by 1 K in an hour may call 0.4 s off
           const { marks } = marchToEnd(makePlant(variant), { draws, until, tolerance: 1e-6 });
           return marks.find(({ mark }) => mark.kind === 'hotWaterCalled')?.mark.at ?? Number.NaN;
         };
