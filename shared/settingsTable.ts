@@ -7,12 +7,18 @@ import { units } from './units.ts';
 export function settingsTable(): string {
   const rows = fields.map((field) => [
     `\`${filePathOf(field)}\``,
-    `${groupLabels[groupOf(field)]}: ${field.label}`,
+    named(field),
     allowed(field),
     String(field.default),
   ]);
   const lines = [['key', 'what', 'allowed', 'default'], ['---', '---', '---', '---'], ...rows];
   return `${lines.map((cells) => `| ${cells.join(' | ')} |`).join('\n')}\n`;
+}
+
+/** Group and label; a label that begins with the name of its group stands alone. */
+function named(field: Field): string {
+  const group = groupLabels[groupOf(field)];
+  return field.label.startsWith(group) ? field.label : `${group}: ${field.label}`;
 }
 
 function allowed(field: Field): string {

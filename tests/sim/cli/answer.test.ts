@@ -126,7 +126,7 @@ describe('other answers', () => {
     const lines = (await answer(['--settings'])).out.trimEnd().split('\n');
     expect(lines).toHaveLength(fields.length + 2);
     expect(lines[2]).toBe(
-      '| `boiler.outputKilowatts` | Boiler: Boiler output | 1 to 100 kW | 24 |',
+      '| `boiler.outputKilowatts` | Boiler output | 1 to 100 kW | 24 |',
     );
   });
 
