@@ -1,4 +1,6 @@
 import type { Metal } from '../../shared/variant.ts';
+import { WALL_METALS } from '../closures/conduction.ts';
+import { TUBE_METALS } from '../closures/tubeWall.ts';
 
 /** What a metal conducts and holds. */
 export interface MetalProperties {
@@ -10,11 +12,22 @@ export interface MetalProperties {
   readonly volumetricHeat: number;
 }
 
-/** Handbook values at room temperature. */
-// source: from memory: conductivity copper 385 to 400, deoxidised tube 305 to 340, austenitic about 15, carbon steel about
-// 50 W/(m K); density × specific heat 8960 × 385, 7900 × 500, 7850 × 470 J/(m³ K)
+/** Handbook values at room temperature; conductivities as the closures have them. */
+// source: from memory: density × specific heat 8960 × 385, 7900 × 500, 7850 × 470 J/(m³ K)
 export const metals: Readonly<Record<Metal, MetalProperties>> = {
-  copper: { conductivity: 390, tubeConductivity: 320, volumetricHeat: 3.45e6 },
-  stainless: { conductivity: 16, tubeConductivity: 15, volumetricHeat: 3.95e6 },
-  steel: { conductivity: 50, tubeConductivity: 50, volumetricHeat: 3.69e6 },
+  copper: {
+    conductivity: WALL_METALS.copper,
+    tubeConductivity: TUBE_METALS.copper,
+    volumetricHeat: 3.45e6,
+  },
+  stainless: {
+    conductivity: WALL_METALS.stainlessSteel,
+    tubeConductivity: TUBE_METALS.stainlessSteel,
+    volumetricHeat: 3.95e6,
+  },
+  steel: {
+    conductivity: WALL_METALS.carbonSteel,
+    tubeConductivity: WALL_METALS.carbonSteel,
+    volumetricHeat: 3.69e6,
+  },
 };
