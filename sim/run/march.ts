@@ -19,8 +19,8 @@ export interface MarchOptions {
   /** Ends the run at a mark. */
   readonly until?: (mark: Mark) => boolean;
   readonly recorder?: Recorder;
-  /** s between samples */
-  readonly sampleEvery?: Seconds;
+  /** From one sample to the next, s, at a time; none between the ends when left out. */
+  readonly sampleStep?: (time: Seconds) => Seconds;
 }
 
 /** What a march through time leaves behind. */
@@ -40,7 +40,7 @@ export interface Marched {
 export function* march(system: System, options: MarchOptions): Generator<number, Marched> {
   const { derivative } = system;
   const { duration, recorder, until } = options;
-  const sampleEvery = options.sampleEvery ?? duration;
+  const sampleStep = options.sampleStep ?? (() => duration);
   const longest = Math.max(LONGEST_STEP, duration / 24);
   const settings: Omit<IntegrateSettings, 'firstStep' | 'longestStep'> = {
     absoluteTolerance: tolerancesOf(system.slots, options.tolerance),
@@ -53,7 +53,7 @@ export function* march(system: System, options: MarchOptions): Generator<number,
 
   let y = [...options.from.state];
   let time = 0;
-  let nextSample = sampleEvery;
+  let nextSample = sampleStep(0);
   let firstStep = FIRST_STEP;
   let steps = 0;
   let restarts = 0;
@@ -71,7 +71,7 @@ export function* march(system: System, options: MarchOptions): Generator<number,
     const upTo = thrown?.at ?? to;
     while (recorder && nextSample <= upTo) {
       recorder.sample(nextSample, watch.inside.stateAt(nextSample));
-      nextSample += sampleEvery;
+      nextSample += sampleStep(nextSample);
     }
     return thrown === null ? null : { time: upTo, state: watch.inside.stateAt(upTo) };
   };

@@ -37,7 +37,11 @@ export function* simulate(
     draws: options.draws ?? ownDraws(variant),
     tolerance: options.tolerance ?? TOLERANCE,
     recorder,
-    sampleEvery: options.sampleEvery ?? Math.max(duration / SAMPLES, SHORTEST_SAMPLE),
+    sampleStep: (time) => {
+      if (options.sampleEvery !== undefined) return options.sampleEvery;
+      const evenly = Math.max(duration / SAMPLES, SHORTEST_SAMPLE);
+      return time < CLOSELY_UNTIL ? Math.min(evenly, CLOSE_SAMPLE) : evenly;
+    },
   });
   const trace = recorder.trace();
   return {
@@ -65,3 +69,6 @@ export function simulateToEnd(variant: Variant, options: SimulateOptions = {}): 
 export const TOLERANCE = 1e-4;
 const SAMPLES = 120;
 const SHORTEST_SAMPLE = 15; // s
+// However long the run, its first reheat is drawn as closely as that of a run of 2 h
+const CLOSELY_UNTIL = 10_800; // s
+const CLOSE_SAMPLE = 60; // s

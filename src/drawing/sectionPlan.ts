@@ -26,6 +26,9 @@ export interface SectionPlan {
   readonly nameLeft: number;
 }
 
+/** Pixels the store may take upwards on a screen with room. */
+export const usualTallest = 392;
+
 /** Thickness the jacket is drawn with. Of the drawing only: the model knows its standing loss. */
 const jacket: Metres = 0.05;
 

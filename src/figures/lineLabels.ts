@@ -5,12 +5,20 @@ import { textWidth } from '../charts/endLabels.ts';
 import type { Frame } from '../charts/frame.ts';
 import { type FigureLine, lineEnd } from './reheatLines.ts';
 
-interface Labels {
+/** Names at the ends of the lines of a frame. */
+export interface Labels {
   /** Names beside the right edge of the frame. */
   readonly outside: readonly EndLabel[];
   /** Names of lines that end inside the frame, and where they start, pixels. */
   readonly inside: readonly EndLabel[];
   readonly insideLeft: number;
+  /** First and last pixel that these may take. */
+  readonly insideBand: Span;
+}
+
+interface Span {
+  readonly top: number;
+  readonly bottom: number;
 }
 
 /**
@@ -40,9 +48,34 @@ export function lineLabels(
   const fitsInside = (label: EndLabel) =>
     insideLeft(label) + textWidth(`${label.name} ${label.value}`) < frame.right - 2;
   const inside = labels.filter(fitsInside);
+  const outside = labels.filter((label) => !fitsInside(label));
   return {
     inside,
-    outside: labels.filter((label) => !fitsInside(label)),
+    outside,
     insideLeft: Math.max(0, ...inside.map(insideLeft)),
+    insideBand: bandAbove(outside, inside, frame),
   };
 }
+
+/**
+ * Where names inside the frame may stand: above the lines that run on beneath them, if theirs end
+ * above those and there is room, a row of it over the frame; else anywhere in the frame.
+ */
+function bandAbove(
+  running: readonly { readonly y: number }[],
+  ended: readonly { readonly y: number }[],
+  { top, bottom }: Span,
+): Span {
+  const highest = Math.min(bottom, ...running.map(({ y }) => y));
+  const areAbove = ended.every(({ y }) => y < highest);
+  const room = highest - top + overFrame;
+  return areAbove && room > ended.length * rowHeight
+    ? { top: top - overFrame, bottom: highest - halfText }
+    : { top, bottom };
+}
+
+const rowHeight = 15;
+/** Pixels that names may rise over the frame, clear of its title on the left. */
+const overFrame = 12;
+/** From the middle of a name to the line it has to clear, pixels. */
+const halfText = 7.5;

@@ -13,26 +13,33 @@ export interface ReheatFrames {
 }
 
 /**
- * Where the frames stand in a figure of a given width; a narrow one is lower as well, so that the
- * whole curve is seen at once on a phone.
+ * Where the frames stand in a figure of a given width.
  * @param width  of the drawing, pixels
+ * @param isLow  on a phone, so that the drawing of the cylinder and the whole curve are seen at once
  */
-export function reheatFrames(width: number): ReheatFrames {
-  const isNarrow = width < 480;
+export function reheatFrames(width: number, isLow: boolean): ReheatFrames {
   const top = 24;
-  const temperature = { top, bottom: top + (isNarrow ? 134 : 216) };
+  const temperature = { top, bottom: top + (isLow ? 118 : 216) };
   const strip = { top: temperature.bottom + 28, bottom: temperature.bottom + 39 };
-  const powerTop = strip.bottom + (isNarrow ? 28 : 34);
-  const power = { top: powerTop, bottom: powerTop + (isNarrow ? 32 : 48) };
+  const powerTop = strip.bottom + (isLow ? 26 : 34);
+  const power = { top: powerTop, bottom: powerTop + (isLow ? 30 : 48) };
   return {
-    left: isNarrow ? 26 : 34,
-    right: Math.max(120, width - (isNarrow ? 85 : 100)),
+    ...plotEdges(width),
     temperature,
     strip,
     power,
     height: power.bottom + 22,
   };
 }
+
+/** Left and right edge of the time axis in a figure of a given width, pixels. */
+export function plotEdges(width: number): { readonly left: number; readonly right: number } {
+  const isNarrow = width < 480;
+  return { left: isNarrow ? 26 : 34, right: Math.max(120, width - (isNarrow ? 85 : 100)) };
+}
+
+/** What is ringed at the moment, and tied to its height on the section. */
+export const tiedHeights = ['top', 'sensor', 'bottom'] as const;
 
 /**
  * End of the time axis, s: half as long again as the recovery, within the run; all of a run that

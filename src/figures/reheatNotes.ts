@@ -5,6 +5,7 @@ import type { EndLabel } from '../charts/EndLabels.svelte';
 import { endPlaces, textWidth } from '../charts/endLabels.ts';
 import type { Frame } from '../charts/frame.ts';
 import { linePieces, type Point } from '../charts/linePath.ts';
+import type { Labels } from './lineLabels.ts';
 import type { FigureLine } from './reheatLines.ts';
 
 /** A text placed in the frame, left end of its baseline, pixels. */
@@ -30,14 +31,14 @@ const height = 15;
  * run and of the former one, where the stat turns off and on, and where a run ended early. A level
  * that finds no free place is named beside the frame.
  * @param lines   every line drawn in the frame
- * @param labels  names at line ends inside the frame, with the pixel they start at
+ * @param labels  names at line ends inside the frame, with the pixels they may take
  */
 export function reheatNotes(
   result: Result,
   before: Result | null,
   lines: readonly FigureLine[],
   frame: Frame,
-  labels: { readonly inside: readonly EndLabel[]; readonly insideLeft: number },
+  labels: Pick<Labels, 'inside' | 'insideLeft' | 'insideBand'>,
 ): { notes: Note[]; dots: Dot[]; beside: EndLabel[] } {
   const { setPoint, differential } = result.variant.stat;
   const drawn: (readonly Point[])[] = lines.flatMap((line) =>
@@ -47,7 +48,7 @@ export function reheatNotes(
     drawn.push(...linePieces(before.trace.time, before.trace.of.sensor, frame.x, frame.y));
   }
   drawn.push(...betweenFlowAndReturn(result, frame));
-  const places = endPlaces(labels.inside, frame);
+  const places = endPlaces(labels.inside, labels.insideBand);
   const taken: Box[] = labels.inside.map((label, index) => ({
     x: label.x,
     y: places[index] - height / 2,

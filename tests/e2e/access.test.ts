@@ -60,15 +60,60 @@ describe('width', () => {
     },
   );
 
-  test('at 390 by 844 the temperatures of the curve stand within the first 760 pixels', async () => {
+  test('at 390 by 844 the curve, with its axis of minutes, ends within the first 720 pixels', async () => {
     const page = await open({ width: 390, height: 844, hasTouch: true });
-    const strip = await page.evaluate(() => {
-      const svg = document.querySelector('.curve svg');
-      if (!svg) throw new Error('no curve');
-      return svg.getBoundingClientRect().top;
-    });
-    // the temperature frame takes the upper 165 pixels of the drawing
-    expect(strip + 165).toBeLessThanOrEqual(760);
+    const box = await page.locator('.curve svg.scrubbed').boundingBox();
+    expect((box?.y ?? 844) + (box?.height ?? 0)).toBeLessThanOrEqual(720);
+    await page.context().close();
+  });
+
+  test('at 390 by 844 the sensor’s stepper stands beside its drawing, and settings right after the curve', async () => {
+    const page = await open({ width: 390, height: 844, hasTouch: true });
+    const boxOf = async (selector: string) => {
+      const box = await page.locator(selector).boundingBox();
+      if (!box) throw new Error(`no ${selector}`);
+      return box;
+    };
+    const drawing = await boxOf('.section .drawn');
+    const stepper = await boxOf('#sensor-height');
+    expect(stepper.x).toBeGreaterThan(drawing.x + drawing.width);
+    expect(stepper.y).toBeGreaterThan(drawing.y);
+    expect(stepper.y + stepper.height).toBeLessThan(drawing.y + drawing.height);
+    const tops = await Promise.all(
+      ['.bench .finding', '.section', '.curve', '.panel', '.examples', '.block', '.store'].map(
+        async (selector) => (await page.locator(selector).first().boundingBox())?.y ?? Number.NaN,
+      ),
+    );
+    expect(tops).toEqual([...tops].sort((one, other) => one - other));
+    await page.context().close();
+  });
+
+  test('at 1440 3 ties end where the plot begins and follow the sensor up; at 1000 there is none', async () => {
+    const page = await open({ width: 1440, height: 900 });
+    await page.locator('.ties .tie.sensor').waitFor();
+    expect(await page.locator('.ties .tie').count()).toBe(3);
+    // without the stroke, which a bounding box of the browser driver takes in
+    const ends = () =>
+      page.evaluate(() => {
+        const [slope, level] = ['.ties .tie.sensor', '.curve .tie.sensor'].map((selector) =>
+          document.querySelector(selector)?.getBoundingClientRect(),
+        );
+        if (!slope || !level) throw new Error('no tie');
+        return {
+          foot: slope.bottom,
+          apart: Math.hypot(slope.right - level.left, slope.top - level.top),
+        };
+      });
+    // the drawings settle in the frame after their first
+    await expect.poll(async () => (await ends()).apart).toBeLessThan(0.1); // rounded coordinates
+    const { foot } = await ends();
+    await page.locator('#field-stat-sensorHeight').fill('0.8');
+    await page.locator('#field-stat-sensorHeight').press('Enter');
+    // 0.36 m at 297 pixels a metre are 107
+    await expect.poll(async () => foot - (await ends()).foot).toBeGreaterThan(105);
+    await expect.poll(async () => (await ends()).apart).toBeLessThan(0.1);
+    await page.setViewportSize({ width: 1000, height: 900 });
+    await expect.poll(() => page.locator('.ties .tie').count()).toBe(0);
     await page.context().close();
   });
 });

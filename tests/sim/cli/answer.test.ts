@@ -125,9 +125,7 @@ describe('other answers', () => {
   test('--settings prints one row for each setting under 2 rows of heading', async () => {
     const lines = (await answer(['--settings'])).out.trimEnd().split('\n');
     expect(lines).toHaveLength(fields.length + 2);
-    expect(lines[2]).toBe(
-      '| `boiler.outputKilowatts` | Boiler output | 1 to 100 kW | 24 |',
-    );
+    expect(lines[2]).toBe('| `boiler.outputKilowatts` | Boiler output | 1 to 100 kW | 24 |');
   });
 
   test('--help names the 4 exit codes and the cautions', async () => {
