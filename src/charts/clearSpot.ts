@@ -61,18 +61,24 @@ export function overlaps(one: Box, other: Box): boolean {
 
 /** Whether any stretch of a line enters a rectangle. */
 function crosses(line: readonly Point[], box: Box): boolean {
+  const boxRight = box.x + box.width;
   for (let index = 1; index < line.length; index += 1) {
-    const isForward = line[index - 1][0] <= line[index][0];
-    const [left, from] = line[isForward ? index - 1 : index];
-    const [right, to] = line[isForward ? index : index - 1];
-    if (right < box.x || left > box.x + box.width) continue;
-    const at = (x: number) =>
-      right > left ? from + ((to - from) * (x - left)) / (right - left) : to;
-    const enters = at(Math.max(left, box.x));
-    const leaves = at(Math.min(right, box.x + box.width));
-    const low = right > left ? Math.min(enters, leaves) : Math.min(from, to);
-    const high = right > left ? Math.max(enters, leaves) : Math.max(from, to);
-    if (high > box.y && low < box.y + box.height) return true;
+    const one = line[index - 1];
+    const other = line[index];
+    // most stretches lie to one side: asked first, for this runs with every move of a handle
+    if (one[0] < box.x && other[0] < box.x) continue;
+    if (one[0] > boxRight && other[0] > boxRight) continue;
+    if (enters(one[0] <= other[0] ? one : other, one[0] <= other[0] ? other : one, box))
+      return true;
   }
   return false;
+}
+
+/** Whether the stretch between two points, the left one first, enters a rectangle that it passes above, below or through. */
+function enters([left, from]: Point, [right, to]: Point, box: Box): boolean {
+  const at = (x: number) =>
+    right > left ? from + ((to - from) * (x - left)) / (right - left) : to;
+  const first = right > left ? at(Math.max(left, box.x)) : from;
+  const last = right > left ? at(Math.min(right, box.x + box.width)) : to;
+  return Math.max(first, last) > box.y && Math.min(first, last) < box.y + box.height;
 }

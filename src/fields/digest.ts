@@ -1,8 +1,21 @@
 import { settingText } from '../../shared/format.ts';
 import { type FieldPath, type Group, settingOf, type Variant } from '../../shared/variant.ts';
 
-/** The settings of a group that say most, in one line beside its name. */
+/**
+ * The settings of a group that say most, in one line beside its name. Remembered with the group, so that a handle that is
+ * dragged makes only the line of its own group anew.
+ */
 export function digest(group: Group, variant: Variant): string {
+  const known = remembered.get(variant[group]);
+  if (known !== undefined) return known;
+  const text = made(group, variant);
+  remembered.set(variant[group], text);
+  return text;
+}
+
+const remembered = new WeakMap<object, string>();
+
+function made(group: Group, variant: Variant): string {
   const say = (path: FieldPath) => settingText(path, settingOf(variant, path));
   switch (group) {
     case 'boiler':

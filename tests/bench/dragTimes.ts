@@ -17,9 +17,11 @@ export async function timeDrag(page: Page): Promise<DragTimes> {
   const session = await page.context().newCDPSession(page);
   await slow(session, 4);
   await page.locator('[data-handle=sensor]').scrollIntoViewIfNeeded();
+  await page.waitForTimeout(500); // until what the scrolling itself paints is over
   await page.evaluate(watchTasks);
   const box = await page.locator('[data-handle=sensor]').boundingBox();
   if (!box) throw new Error('the sensor has no handle to drag');
+  const stride = (page.viewportSize()?.width ?? 0) < 700 ? PHONE_STRIDE : STRIDE;
   const x = box.x + box.width / 2;
   const y = box.y + box.height / 2;
   await page.mouse.move(x, y);
@@ -28,7 +30,7 @@ export async function timeDrag(page: Page): Promise<DragTimes> {
   for (let move = 1; move <= MOVES; move++) {
     // up the cylinder and back, each move far enough for a new height
     const place = move % (2 * TURN);
-    const up = STRIDE * Math.min(place, 2 * TURN - place);
+    const up = stride * Math.min(place, 2 * TURN - place);
     const painted = page.evaluate(untilCurveChanges);
     await page.mouse.move(x, y - up);
     const time = await painted;
@@ -93,5 +95,7 @@ function untilCurveChanges(): Promise<number | null> {
 }
 
 const MOVES = 60;
-const STRIDE = 8; // pixels; one step of 0.02 m is 3 on a phone and 6 on a desk
+// pixels: more than the one step of 0.02 m, 2 on a phone and 6 on a desk, and all within the cylinder
+const PHONE_STRIDE = 4;
+const STRIDE = 8;
 const TURN = 12; // moves
