@@ -180,6 +180,8 @@ export interface Cost {
 /** One point of a study: the variant with one setting changed. */
 export interface StudyPoint {
   readonly value: Metres | Kelvins;
+  /** Whether the stat calls as the run starts; one that sits in hot water does not, and then nothing is reheated. */
+  readonly callsAtStart: boolean;
   readonly recovery: Seconds | null;
   readonly usableAtSatisfied: CubicMetres | null;
   /** Drawn at 10 l/min from the moment the stat is satisfied until it calls. */

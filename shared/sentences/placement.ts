@@ -1,8 +1,7 @@
 import { duration, figure, litres, metres, minutes } from '../format.ts';
 import { lowestCoil } from '../lowestCoil.ts';
 import type { Result, Study, StudyPoint } from '../result.ts';
-import type { Variant } from '../variant.ts';
-import { cutIn, shownTime } from './bench.ts';
+import { shownTime } from './bench.ts';
 import { change, difference, ends, nearestTo } from './points.ts';
 import { type FigureWords, type Sentence, say } from './sentence.ts';
 
@@ -13,8 +12,8 @@ export function placementFinding(
 ): FigureWords {
   const within = duration(variant.run.duration);
   const reached = points.filter(({ recovery }) => recovery !== null);
-  const quiet = points.filter((point) => point.recovery === null && startsHot(variant, point));
-  const missed = points.filter((point) => point.recovery === null && !startsHot(variant, point));
+  const quiet = points.filter((point) => point.recovery === null && !point.callsAtStart);
+  const missed = points.filter((point) => point.recovery === null && point.callsAtStart);
   if (reached.length === 0) {
     return {
       heading: say`At none of ${figure(points.length, 0)} heights is the stat satisfied within ${within} of a call.`,
@@ -72,11 +71,4 @@ function missedSentence(missed: readonly StudyPoint[], within: string): Sentence
 
 function quietSentence(quiet: readonly StudyPoint[]): Sentence {
   return say`From ${metres(ends(quiet)[0].value)} up the sensor sits in water that is still hot, and the stat does not call.`;
-}
-
-/** Whether the sensor would sit in the hot part of the store at the start, too hot for a call. */
-function startsHot(variant: Variant, { value }: StudyPoint): boolean {
-  const { start, cylinder } = variant;
-  const hotFrom = cylinder.height * (1 - start.hotShare);
-  return start.hotShare > 0 && value > hotFrom && start.hotTemperature > cutIn(variant);
 }

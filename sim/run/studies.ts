@@ -53,7 +53,8 @@ export function* arrangementStudy(variant: Variant): Generator<number, Study> {
 function studyPoint(variant: Variant, value: number, countsCalls: boolean): StudyPoint {
   const plant = makePlant(cylinderAlone(variant));
   const litres = (at: MarkedState | undefined) => (at ? usableIn(plant, at.snapshot) : null);
-  const first = until(plant, new System(plant).start(), 'statSatisfied', variant.run.duration, []);
+  const start = new System(plant).start();
+  const first = until(plant, start, 'statSatisfied', variant.run.duration, []);
   const called = first
     ? until(plant, first.snapshot, 'hotWaterCalled', LONGEST_DRAW, [endlessDraw])
     : undefined;
@@ -62,6 +63,7 @@ function studyPoint(variant: Variant, value: number, countsCalls: boolean): Stud
     : undefined;
   return {
     value,
+    callsAtStart: start.calls.hotWater,
     recovery: first?.mark.at ?? null,
     usableAtSatisfied: litres(first),
     usableAtCall: litres(called),

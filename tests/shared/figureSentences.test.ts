@@ -26,6 +26,7 @@ const point = (
   calls: number | null = null,
 ): StudyPoint => ({
   value,
+  callsAtStart: true,
   recovery: recovery === null ? null : recovery * minute,
   usableAtSatisfied: recovery === null ? null : usable / 1000,
   usableAtCall: recovery === null ? null : usable / 2000,
@@ -105,8 +106,8 @@ describe('the figures', () => {
     const points = [
       point(0.44, 20, 334),
       point(0.7, 20, 334),
-      point(0.8, null, 0),
-      point(1.2, null, 0),
+      { ...point(0.8, null, 0), callsAtStart: false },
+      { ...point(1.2, null, 0), callsAtStart: false },
     ];
     const words = placementFinding({ kind: 'placement', points }, { ...worked, variant });
     expect(text(words.summary[1])).toBe(

@@ -18,6 +18,7 @@ const moment = new TimeCursor(1800);
 /** @param most  value at which the usable water at the call is 0.1 m³ */
 const point = (value: number, isReached: boolean, most: number): StudyPoint => ({
   value,
+  callsAtStart: true,
   recovery: isReached ? 2400 - 600 * (value / most) : null,
   usableAtSatisfied: isReached ? 0.3 : null,
   usableAtCall: isReached ? 0.25 - 0.15 * (value / most) : null,

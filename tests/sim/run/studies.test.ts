@@ -55,6 +55,18 @@ describe('sensor height, 16 heights and the present one', () => {
   });
 });
 
+test('in a store 40 % hot a sensor calls at the start below 0.74 m and not above 0.84 m', () => {
+  // the hot part begins at 60 % of 1.32 m, with a boundary of 0.1 m about it
+  const used = withSetting(variant, 'start.hotShare', 0.4);
+  const { points } = found('placement', placementStudy(used));
+  const above = points.filter(({ value }) => value > 0.84);
+  const below = points.filter(({ value }) => value < 0.74);
+  expect(above.map(({ callsAtStart }) => callsAtStart)).toEqual(above.map(() => false));
+  expect(below.map(({ callsAtStart }) => callsAtStart)).toEqual(below.map(() => true));
+  expect(above.map(({ recovery }) => recovery)).toEqual(above.map(() => null));
+  expect([above.length, below.length].every((count) => count > 4)).toBe(true);
+});
+
 describe('differential, 10 of them and the present one', () => {
   let points: Extract<Study, { kind: 'differential' }>['points'];
   beforeAll(() => {

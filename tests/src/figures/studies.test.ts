@@ -9,6 +9,7 @@ import {
 
 const point = (value: number, recovery: number | null): StudyPoint => ({
   value,
+  callsAtStart: true,
   recovery,
   usableAtSatisfied: recovery === null ? null : 0.3,
   usableAtCall: recovery === null ? null : 0.2,
