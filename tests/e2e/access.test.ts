@@ -157,12 +157,16 @@ describe('keys', () => {
     for (const letter of 'zuks') await page.keyboard.press(letter);
     expect(await page.locator('h1').innerText()).toBe(finding);
     await page.getByRole('button', { name: 'Keys' }).focus();
+    // each wait fails the test when what it waits for does not come; focus goes back to the button by itself
+    const dialog = page.getByRole('dialog');
     await page.keyboard.press('Enter');
-    expect(await page.getByRole('dialog').isVisible()).toBe(true);
+    await dialog.waitFor({ state: 'visible' });
     await page.keyboard.press('Escape');
-    expect(await page.getByRole('dialog').count()).toBe(0);
+    await dialog.waitFor({ state: 'hidden' });
+    await page.waitForFunction(() => document.activeElement?.textContent?.includes('Keys'));
     await page.keyboard.press('Enter');
-    expect(await page.getByRole('dialog').isVisible()).toBe(true);
+    await dialog.waitFor({ state: 'visible' });
+    expect(await dialog.count()).toBe(1);
     await page.context().close();
   });
 
