@@ -1,4 +1,5 @@
 import type { Celsius, CubicMetres } from '../../shared/units.ts';
+import { MIXED, mixedShare } from '../closures/mixedLitres.ts';
 
 /**
  * Mixed water at 40 °C that a store holds, m³: every layer at 40 °C or more, let down with cold water. An estimate from
@@ -15,7 +16,7 @@ export function usable(
 ): CubicMetres {
   let sum = 0;
   for (let layer = offset; layer < offset + layers; layer++) {
-    if (T[layer] >= WANTED) sum += layerVolume * Math.max(1, (T[layer] - cold) / (WANTED - cold));
+    if (T[layer] >= MIXED) sum += layerVolume * Math.max(1, mixedShare(T[layer], cold));
   }
   return sum;
 }
@@ -28,8 +29,6 @@ export function belowUsable(
   layerVolume: CubicMetres,
 ): CubicMetres {
   let count = 0;
-  for (let layer = offset; layer < offset + layers; layer++) if (T[layer] < WANTED) count++;
+  for (let layer = offset; layer < offset + layers; layer++) if (T[layer] < MIXED) count++;
   return count * layerVolume;
 }
-
-const WANTED = 40; // °C

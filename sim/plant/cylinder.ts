@@ -1,6 +1,7 @@
 import type { CubicMetres, Metres, Watts } from '../../shared/units.ts';
 import type { Variant } from '../../shared/variant.ts';
 import { layerConductance } from '../closures/conduction.ts';
+import { TEST_DIFFERENCE } from '../closures/standingLoss.ts';
 import type { Water } from '../closures/water.ts';
 import { metals } from './metals.ts';
 
@@ -36,7 +37,7 @@ export function makeCylinder(variant: Variant, water: Water): Cylinder {
   const waterHeat = water.density(BOOK_TEMPERATURE) * water.specificHeat(BOOK_TEMPERATURE);
 
   // Standing loss spread over the surface: side, and the two ends on the first and last layer
-  const perArea = standingLoss / LOSS_DIFFERENCE / (side * layers + 2 * area);
+  const perArea = standingLoss / TEST_DIFFERENCE / (side * layers + 2 * area);
   const lossConductance = new Float64Array(layers).fill(perArea * side);
   lossConductance[0] += perArea * area;
   lossConductance[layers - 1] += perArea * area;
@@ -121,4 +122,3 @@ function clamp(x: number): number {
 }
 
 const BOOK_TEMPERATURE = 35; // °C, middle of a heat-up from 10 to 60 °C
-const LOSS_DIFFERENCE = 45; // K; source: EN 12897 standing loss, 65 °C stored and 20 °C around, second-hand
