@@ -1,21 +1,42 @@
 import type { ClosureRecord } from '../../shared/closureRecord.ts';
+import { airViscosityRecord } from './air.ts';
+import {
+  boilerEfficiencyRecord,
+  condensingShareRecord,
+  netFromGrossRecord,
+} from './boilerEfficiency.ts';
 import { coilFrictionRecord } from './coilFriction.ts';
 import { churchillChuRecord } from './coilOutside.ts';
 import { conductionRecord } from './conduction.ts';
+import { tubeContentRecord } from './copperTube.ts';
 import { criticalReynoldsRecord } from './criticalReynolds.ts';
+import { curvedLaminarFrictionRecord, curvedTurbulentFrictionRecord } from './curvedFriction.ts';
 import { curvedLaminarRecord, curvedTurbulentRecord } from './curvedTube.ts';
+import { dutyRecord, offTimeRecord, onTimeRecord } from './cycling.ts';
 import { exchangeRecord } from './exchange.ts';
 import { filmCoefficientRecord } from './filmCoefficient.ts';
+import { equivalentLengthRecord, quadraticDropRecord } from './fitting.ts';
+import { loadFlowRecord, weatherFlowRecord } from './heatingCurve.ts';
+import { houseCoolingRecord, houseTimeConstantRecord } from './houseCooling.ts';
 import { viscosityRecord } from './iapwsWater.ts';
+import { leadResistanceRecord } from './leadResistance.ts';
 import { mixedShareRecord } from './mixedLitres.ts';
 import { mixingRecord } from './mixing.ts';
 import { overallRecord } from './overallCoefficient.ts';
+import { pipeFrictionRecord, pipePressureDropRecord } from './pipeFriction.ts';
+import { pipeHeatLossRecord } from './pipeHeatLoss.ts';
 import { pipeEndRecord } from './pipeLoss.ts';
+import { circulatorRecord } from './pumpCurve.ts';
+import { radiationRecord } from './radiation.ts';
+import { platinumRecord } from './platinum.ts';
 import { radiatorRecord } from './radiator.ts';
 import { rayleighRecord } from './rayleigh.ts';
 import { scaleRecord } from './scale.ts';
 import { classLimitRecord, guideLimitRecord, standingLossRecord } from './standingLoss.ts';
+import { steinhartHartRecord } from './steinhartHart.ts';
 import { heatUpTimeRecord, storedHeatRecord, tradeHeatUpTimeRecord } from './storedHeat.ts';
+import { sufficientFlowRecord } from './sufficientFlow.ts';
+import { thermistorResistanceRecord, thermistorTemperatureRecord } from './thermistor.ts';
 import { tubeWallRecord } from './tubeWall.ts';
 
 /** Every relation that can be printed, in the order the heat travels. */
@@ -23,7 +44,24 @@ export const records: readonly ClosureRecord[] = [
   storedHeatRecord,
   heatUpTimeRecord,
   tradeHeatUpTimeRecord,
+  boilerEfficiencyRecord,
+  netFromGrossRecord,
+  condensingShareRecord,
+  onTimeRecord,
+  offTimeRecord,
+  dutyRecord,
+  circulatorRecord,
+  tubeContentRecord,
+  pipePressureDropRecord,
+  pipeFrictionRecord,
+  equivalentLengthRecord,
+  quadraticDropRecord,
+  curvedLaminarFrictionRecord,
+  curvedTurbulentFrictionRecord,
   pipeEndRecord,
+  pipeHeatLossRecord,
+  radiationRecord,
+  airViscosityRecord,
   exchangeRecord,
   overallRecord,
   filmCoefficientRecord,
@@ -42,5 +80,15 @@ export const records: readonly ClosureRecord[] = [
   guideLimitRecord,
   classLimitRecord,
   mixedShareRecord,
+  thermistorResistanceRecord,
+  thermistorTemperatureRecord,
+  steinhartHartRecord,
+  platinumRecord,
+  leadResistanceRecord,
   radiatorRecord,
+  sufficientFlowRecord,
+  weatherFlowRecord,
+  loadFlowRecord,
+  houseTimeConstantRecord,
+  houseCoolingRecord,
 ];
