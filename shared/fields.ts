@@ -1,7 +1,12 @@
+import { boilerFields } from './fields/boiler.ts';
 import { coilFields, secondCoilFields } from './fields/coil.ts';
-import { heatSourceFields } from './fields/heatSource.ts';
+import { immersionFields } from './fields/immersion.ts';
+import { priceFields } from './fields/prices.ts';
+import { primaryFields } from './fields/primary.ts';
+import { programmeFields } from './fields/programme.ts';
 import { roomFields } from './fields/rooms.ts';
 import type { Field } from './fields/row.ts';
+import { sensorFields } from './fields/sensor.ts';
 import { storeFields } from './fields/store.ts';
 import { toSI } from './units.ts';
 import { type FieldPath, type Group, groups, type Variant } from './variant.ts';
@@ -10,25 +15,35 @@ export type { ChoiceField, Field, NumberField } from './fields/row.ts';
 
 /** Every setting, one row each, in the order the heat travels. The project's dictionary. */
 export const fields: readonly Field[] = [
-  ...heatSourceFields,
+  ...boilerFields,
+  ...primaryFields,
   ...coilFields,
   ...secondCoilFields,
   ...storeFields,
+  ...sensorFields,
+  ...immersionFields,
   ...roomFields,
+  ...programmeFields,
+  ...priceFields,
 ];
 
 /** Headings of the groups of settings. */
 export const groupLabels: Readonly<Record<Group, string>> = {
   boiler: 'Boiler',
-  primary: 'Primary',
+  primary: 'Primary pipes and valves',
+  circulator: 'Circulator',
   coil: 'Coil',
   secondCoil: 'Second coil',
   cylinder: 'Cylinder',
   stat: 'Sensor and stat',
+  sensor: 'Sensor wiring',
+  immersion: 'Immersion heater',
   draw: 'Draw-off',
   start: 'At the start',
   heating: 'Heating',
   house: 'House',
+  programme: 'Programme',
+  prices: 'Prices and carbon',
   run: 'The run',
 };
 

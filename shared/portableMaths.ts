@@ -52,6 +52,17 @@ export function cubeRoot(x: number): number {
   return y;
 }
 
+/** Cosine of a whole turn times x: 1 at every whole number. */
+export function cosineOfTurns(x: number): number {
+  const part = Math.abs(x - Math.round(x)); // 0 to a half
+  // A half turn is twice a quarter: the series is only asked within a quarter of a turn
+  const half = part > 0.25 ? 0.5 - part : part;
+  const q = -4 * Math.PI * Math.PI * half * half;
+  let sum = 1;
+  for (let k = 20; k >= 2; k -= 2) sum = 1 + (q * sum) / (k * (k - 1));
+  return part > 0.25 ? -sum : sum;
+}
+
 /**
  * (eʳ − 1) / r for r within ± 0.35, to rounding: its series 1 + r/2! + r²/3! + …, even and odd powers apart so that
  * neither waits for the other.

@@ -1,6 +1,7 @@
+import { type Cause, causes, type Setting } from './causes.ts';
 import { defaultVariant, fieldAt } from './fields.ts';
 import { toSI } from './units.ts';
-import { type FieldPath, type Variant, withSetting } from './variant.ts';
+import { type Variant, withSetting } from './variant.ts';
 
 /** A set of settings over the defaults that makes a recognisable installation. All are invented. */
 export interface Preset {
@@ -8,17 +9,25 @@ export interface Preset {
   readonly key: string;
   readonly title: string;
   readonly description: string;
+  /** `cause`: the healthy house with one thing wrong. */
+  readonly group: 'house' | 'cause';
   /** Each setting in its shown unit. */
-  readonly sets: readonly (readonly [FieldPath, number | string])[];
+  readonly sets: readonly Setting[];
 }
 
-/** The installations to start from. The first is the worked example of a first visit. */
-export const presets: readonly Preset[] = [
+/** Installations to start from. The first is the worked example of a first visit. */
+const houses: readonly Omit<Preset, 'group'>[] = [
   {
     key: 'family-as-found',
     title: 'Family cylinder, as found',
     description: 'Invented: 210 l unvented, 24 kW, 1 mm of scale on an ordinary coil.',
     sets: [['coil.scaleThickness', 1]],
+  },
+  {
+    key: 'healthy-house',
+    title: 'Healthy house',
+    description: 'Invented: 210 l, 24 kW, a clean coil; every setting at its default.',
+    sets: [],
   },
   {
     key: 'small-vented',
@@ -27,8 +36,9 @@ export const presets: readonly Preset[] = [
     sets: [
       ['boiler.output', 15],
       ['boiler.hotWaterFlow', 75],
+      ['primary.flowFrom', 'given'],
       ['primary.flow', 10],
-      ['primary.heatLoss', 1.1],
+      ['primary.lagging', 0],
       ['coil.given', 'area'],
       ['coil.area', 0.5],
       ['coil.bottom', 0.06],
@@ -52,6 +62,7 @@ export const presets: readonly Preset[] = [
     description: 'Invented: 200 l stainless, a coil declared at 32 kW, 30 kW boiler.',
     sets: [
       ['boiler.output', 30],
+      ['primary.flowFrom', 'given'],
       ['primary.flow', 20],
       ['coil.given', 'rating'],
       ['coil.ratedOutput', 32],
@@ -69,7 +80,7 @@ export const presets: readonly Preset[] = [
     description: 'Invented: 300 l, 18 m of 28 mm coil, 30 kW, the sensor a third of the way up.',
     sets: [
       ['boiler.output', 30],
-      ['primary.flow', 20],
+      ['primary.size', '28'],
       ['coil.length', 18],
       ['coil.tubeOutside', 28],
       ['coil.tubeWall', 0.9],
@@ -86,11 +97,12 @@ export const presets: readonly Preset[] = [
   {
     key: 'far-away',
     title: 'Far-away cylinder',
-    description: 'Invented: 25 m of poorly lagged primary each way, and only 6 l/min through it.',
+    description: 'Invented: 25 m of poorly lagged 15 mm primary each way, with twenty bends.',
     sets: [
-      ['primary.flow', 6],
+      ['primary.size', '15'],
       ['primary.length', 25],
-      ['primary.heatLoss', 0.8],
+      ['primary.bends', 20],
+      ['primary.lagging', 3],
       ['cylinder.surroundings', 15],
       ['run.duration', 3],
     ],
@@ -104,24 +116,13 @@ export const presets: readonly Preset[] = [
       ['boiler.output', 18],
       ['boiler.hotWaterFlow', 55],
       ['boiler.heatingFlow', 45],
-      ['primary.flow', 20],
+      ['primary.size', '28'],
       ['coil.length', 20],
       ['coil.tubeOutside', 28],
       ['coil.tubeWall', 0.9],
       ['coil.top', 0.7],
       ['stat.setPoint', 50],
       ['stat.differential', 5],
-      ['run.duration', 3],
-    ],
-  },
-  {
-    key: 'scaled-coil',
-    title: 'Scaled coil in hard water',
-    description:
-      'Invented: the family cylinder with 2 mm of porous scale after years of hard water.',
-    sets: [
-      ['coil.scaleThickness', 2],
-      ['coil.scaleConductivity', 1.1],
       ['run.duration', 3],
     ],
   },
@@ -147,6 +148,16 @@ export const presets: readonly Preset[] = [
   },
 ];
 
+/** Everything to start from: installations, then causes. */
+export const presets: readonly Preset[] = [
+  ...houses.map((house) => ({ ...house, group: 'house' as const })),
+  ...causes.map(asPreset),
+];
+
+function asPreset({ key, title, description, day, wrong }: Cause): Preset {
+  return { key, title, description, group: 'cause', sets: [...day, ...wrong] };
+}
+
 /** The preset of a name, if there is one. */
 export function presetNamed(key: string): Preset | undefined {
   return presets.find((preset) => preset.key === key);
@@ -154,9 +165,19 @@ export function presetNamed(key: string): Preset | undefined {
 
 /** The variant a preset makes: its settings over the defaults. */
 export function presetVariant(preset: Preset): Variant {
-  return preset.sets.reduce((variant, [path, value]) => {
+  return withSettings(defaultVariant(preset.title), preset.sets);
+}
+
+/** The healthy house on the day of a cause: the same but for what is wrong. */
+export function healthyVariant({ day }: Cause): Variant {
+  return withSettings(defaultVariant('Healthy house'), day);
+}
+
+/** A variant with some settings, in their shown units, put to other values. */
+export function withSettings(variant: Variant, settings: readonly Setting[]): Variant {
+  return settings.reduce((changed, [path, value]) => {
     const field = fieldAt(path);
     const inside = field.kind === 'number' ? toSI(Number(value), field.unit) : value;
-    return withSetting(variant, path, inside);
-  }, defaultVariant(preset.title));
+    return withSetting(changed, path, inside);
+  }, variant);
 }

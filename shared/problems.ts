@@ -1,6 +1,13 @@
 import { fieldAt } from './fields.ts';
 import { settingText } from './format.ts';
+import { boilerProblems } from './problems/boilerFit.ts';
 import { coilFitProblems } from './problems/coilFit.ts';
+import {
+  characteristicProblems,
+  compensationProblems,
+  programmeProblems,
+} from './problems/controls.ts';
+import { networkProblems } from './problems/network.ts';
 import { type Problem, problemAt } from './problems/problem.ts';
 import { rangeProblems } from './problems/ranges.ts';
 import { ratingProblems } from './problems/rating.ts';
@@ -43,4 +50,9 @@ const checks: readonly {
   { groups: ['coil', 'secondCoil', 'cylinder'], find: coilFitProblems },
   { groups: ['coil', 'secondCoil'], find: ratingProblems },
   { groups: ['start', 'draw'], find: startProblems },
+  { groups: ['boiler', 'heating'], find: boilerProblems },
+  { groups: ['primary', 'coil', 'secondCoil'], find: networkProblems },
+  { groups: ['programme'], find: programmeProblems },
+  { groups: ['boiler', 'heating'], find: compensationProblems },
+  { groups: ['sensor'], find: characteristicProblems },
 ];

@@ -14,6 +14,11 @@ export type CubicMetresPerSecond = number;
 export type KilogramsPerSecond = number;
 export type Seconds = number;
 export type Share = number;
+export type Pascals = number;
+export type Ohms = number;
+export type MetresPerSecond = number;
+/** Money, in the user's own currency, or kilograms of carbon dioxide, for each joule. */
+export type PerJoule = number;
 
 /** A unit as people meet it: `shown = SI / factor`. */
 export interface Unit {
@@ -40,6 +45,14 @@ export const units = {
   litre: { symbol: 'l', words: 'litres', suffix: 'Litres', factor: 1 / 1000 },
   metre: { symbol: 'm', words: 'metres', suffix: 'Metres', factor: 1 },
   millimetre: { symbol: 'mm', words: 'millimetres', suffix: 'Millimetres', factor: 1 / 1000 },
+  metrePerSecond: {
+    symbol: 'm/s',
+    words: 'metres per second',
+    suffix: 'MetresPerSecond',
+    factor: 1,
+  },
+  kilopascal: { symbol: 'kPa', words: 'kilopascals', suffix: 'Kilopascals', factor: 1000 },
+  ohm: { symbol: 'Ω', words: 'ohms', suffix: 'Ohms', factor: 1 },
   squareMetre: { symbol: 'm²', words: 'square metres', suffix: 'SquareMetres', factor: 1 },
   wattPerKelvin: {
     symbol: 'W/K',
@@ -69,6 +82,27 @@ export const units = {
   minute: { symbol: 'min', words: 'minutes', suffix: 'Minutes', factor: 60 },
   hour: { symbol: 'h', words: 'hours', suffix: 'Hours', factor: 3600 },
   percent: { symbol: '%', words: 'percent', suffix: 'Percent', factor: 1 / 100 },
+  perKilowattHour: {
+    symbol: 'per kWh',
+    words: 'of your currency per kilowatt-hour',
+    suffix: 'PerKilowattHour',
+    factor: 1 / 3_600_000,
+  },
+  kilogramPerKilowattHour: {
+    symbol: 'kg/kWh',
+    words: 'kilograms per kilowatt-hour',
+    suffix: 'KilogramsPerKilowattHour',
+    factor: 1 / 3_600_000,
+  },
+  kilogram: { symbol: 'kg', words: 'kilograms', suffix: 'Kilograms', factor: 1 },
+  money: { symbol: '', words: 'of your currency', suffix: 'Money', factor: 1 },
+  thousandth: { symbol: '× 10⁻³', words: 'thousandths', suffix: 'Thousandths', factor: 1e-3 },
+  tenMillionth: {
+    symbol: '× 10⁻⁷',
+    words: 'ten-millionths',
+    suffix: 'TenMillionths',
+    factor: 1e-7,
+  },
   times: { symbol: '×', words: 'times', suffix: 'Times', factor: 1 },
   number: { symbol: '', words: '', suffix: '', factor: 1 },
 } as const satisfies Record<string, Unit>;

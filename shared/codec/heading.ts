@@ -4,7 +4,9 @@ import { inFile, kindOf } from './inFile.ts';
 /** What stands in a file under `format`. */
 export const fileFormat = 'reheat-bench variant';
 /** The newest version of the file form that is written and read. */
-export const fileVersion = 1;
+export const fileVersion = 2;
+/** The oldest version that is still read. */
+export const firstVersion = 1;
 const longestName = 120;
 
 /** The problem of a file that is of another kind or version, or null. */
@@ -17,11 +19,11 @@ export function headingProblem(file: Record<string, unknown>): Problem | null {
     );
   }
   const version = file.version;
-  if (version === fileVersion) return null;
+  if (version === fileVersion || version === firstVersion) return null;
   const advice =
     typeof version === 'number' && version > fileVersion
-      ? `it was saved by a newer Reheat Bench, and this one reads version ${fileVersion}.`
-      : `it must be ${fileVersion}.`;
+      ? `it was saved by a newer Reheat Bench, and this one reads versions ${firstVersion} and ${fileVersion}.`
+      : `it must be ${firstVersion} or ${fileVersion}.`;
   return inFile(
     'version',
     'version',

@@ -28,6 +28,14 @@ export function unknownSetting(group: Group, key: string): Problem {
     ? `; the nearest is ${group}.${near}`
     : elsewhere
       ? `; ${elsewhere}.${key} is`
-      : `; ${group} has ${own.map(fileKeyOf).join(', ')}`;
+      : `; ${group} has ${someOf(own.map(fileKeyOf))}`;
   return inFile(path, 'unknown', `${path} is not a setting${hint}.`);
 }
+
+/** A list, or its beginning and how many more there are. */
+function someOf(keys: readonly string[]): string {
+  if (keys.length <= MOST_NAMED) return keys.join(', ');
+  return `${keys.slice(0, MOST_NAMED).join(', ')} and ${keys.length - MOST_NAMED} more`;
+}
+
+const MOST_NAMED = 6;

@@ -1,3 +1,4 @@
+import { type Arrangement, arrangements } from '../arrangements.ts';
 import type { Variant } from '../variant.ts';
 import type { Field } from './row.ts';
 
@@ -5,20 +6,47 @@ const heatingOn = {
   matters: (variant: Variant) => variant.heating.arrangement !== 'hotWaterOnly',
 };
 
+const takesTurns = ({ heating }: Variant) => heating.arrangement === 'priorityWithLimit';
+
 /** Heating, house and how the run is computed. */
 export const roomFields: readonly Field[] = [
   {
     kind: 'choice',
     path: 'heating.arrangement',
     label: 'When both call',
-    help: 'Hot water first, both at once, or a boiler that heats the cylinder only.',
-    choices: [
-      { value: 'priority', label: 'hot water first' },
-      { value: 'simultaneous', label: 'both at once' },
-      { value: 'hotWaterOnly', label: 'no heating' },
-    ],
+    help: 'Who gets the boiler: the valves and the wiring decide it.',
+    choices: (Object.keys(arrangements) as Arrangement[]).map((value) => ({
+      value,
+      label: arrangements[value].label,
+    })),
     default: 'priority',
     source: 'common practice, no source',
+  },
+  {
+    kind: 'number',
+    path: 'heating.priorityLimit',
+    label: 'Hot water first for',
+    help: 'After this time with both calling, the rooms get their turn.',
+    unit: 'minute',
+    least: 5,
+    most: 240,
+    step: 5,
+    default: 40,
+    source: 'from memory: 30 to 60 min; there is no rule',
+    matters: takesTurns,
+  },
+  {
+    kind: 'number',
+    path: 'heating.heatingTurn',
+    label: 'Then heating for',
+    help: 'Length of the turn of the rooms.',
+    unit: 'minute',
+    least: 5,
+    most: 240,
+    step: 5,
+    default: 20,
+    source: 'common practice, no source',
+    matters: takesTurns,
   },
   {
     kind: 'number',
@@ -58,6 +86,75 @@ export const roomFields: readonly Field[] = [
     default: 80,
     source: 'common practice, no source',
     ...heatingOn,
+  },
+  {
+    kind: 'number',
+    path: 'heating.pressureDrop',
+    label: 'Resistance of the heating circuit',
+    help: 'Pressure it takes at 15 l/min; it decides how the flow divides when both run.',
+    unit: 'kilopascal',
+    least: 0.5,
+    most: 500,
+    step: 0.5,
+    default: 15,
+    source: 'common practice, no source',
+    matters: (variant) =>
+      variant.heating.arrangement !== 'hotWaterOnly' && variant.primary.flowFrom === 'network',
+  },
+  {
+    kind: 'choice',
+    path: 'heating.control',
+    label: 'Heating control',
+    help: 'A room stat at a fixed flow; or a flow that follows the rooms (load) or the weather, with the stat on top.',
+    choices: [
+      { value: 'stat', label: 'room stat' },
+      { value: 'loadCompensation', label: 'load compensation' },
+      { value: 'weatherCompensation', label: 'weather compensation' },
+    ],
+    default: 'stat',
+    source: 'common practice, no source',
+    ...heatingOn,
+  },
+  {
+    kind: 'number',
+    path: 'heating.loadBand',
+    label: 'Load band',
+    help: 'From this much round the set-point the flow goes from its highest to its lowest.',
+    unit: 'kelvin',
+    least: 0.5,
+    most: 6,
+    step: 0.1,
+    default: 2,
+    source: 'common practice, no source',
+    matters: ({ heating }) =>
+      heating.arrangement !== 'hotWaterOnly' && heating.control === 'loadCompensation',
+  },
+  {
+    kind: 'number',
+    path: 'heating.lowestFlow',
+    label: 'Lowest heating flow',
+    help: 'A compensated flow does not fall below this.',
+    unit: 'celsius',
+    least: 20,
+    most: 60,
+    step: 1,
+    default: 30,
+    source: 'common practice, no source',
+    matters: ({ heating }) => heating.arrangement !== 'hotWaterOnly' && heating.control !== 'stat',
+  },
+  {
+    kind: 'number',
+    path: 'heating.designOutside',
+    label: 'Design outside temperature',
+    help: 'At this outside temperature weather compensation asks for the full heating flow.',
+    unit: 'celsius',
+    least: -30,
+    most: 10,
+    step: 1,
+    default: -3,
+    source: 'common practice, no source',
+    matters: ({ heating }) =>
+      heating.arrangement !== 'hotWaterOnly' && heating.control === 'weatherCompensation',
   },
   {
     kind: 'number',
@@ -129,13 +226,26 @@ export const roomFields: readonly Field[] = [
     kind: 'number',
     path: 'house.outside',
     label: 'Outside temperature',
-    help: 'Outside air, taken as constant.',
+    help: 'Mean of the day.',
     unit: 'celsius',
     least: -30,
     most: 20,
     step: 1,
     default: 0,
     source: 'common practice, no source: a cold day',
+    ...heatingOn,
+  },
+  {
+    kind: 'number',
+    path: 'house.outsideSwing',
+    label: 'Outside swing',
+    help: 'Warmer by this in mid-afternoon and colder by this before dawn; 0 for a constant day.',
+    unit: 'kelvin',
+    least: 0,
+    most: 15,
+    step: 0.5,
+    default: 0,
+    source: 'a constant day',
     ...heatingOn,
   },
   {

@@ -112,6 +112,21 @@ export const storeFields: readonly Field[] = [
     source: 'common practice, no source: a quarter to a third of the way up',
   },
   {
+    kind: 'choice',
+    path: 'stat.mounting',
+    label: 'Sensor fixing',
+    help: 'A pocket or a strap delays the sensor and draws it towards the air; every fixing has its usual lag and offset.',
+    choices: [
+      { value: 'asTyped', label: 'lag and offset as typed' },
+      { value: 'wetPocket', label: 'pocket, greased' },
+      { value: 'dryPocket', label: 'pocket, dry' },
+      { value: 'strappedLagged', label: 'strapped on, lagged' },
+      { value: 'strappedBare', label: 'strapped on, bare' },
+    ],
+    default: 'asTyped',
+    source: 'engineering guesses, no source: see the lag and the offset',
+  },
+  {
     kind: 'number',
     path: 'stat.lag',
     label: 'Sensor lag',
@@ -122,6 +137,21 @@ export const storeFields: readonly Field[] = [
     step: 5,
     default: 60,
     source: 'engineering guess, no source: 20 s in a greased pocket to 180 s in a dry one',
+    matters: ({ stat }) => stat.mounting === 'asTyped',
+  },
+  {
+    kind: 'number',
+    path: 'stat.airShare',
+    label: 'Sensor offset to the air',
+    help: 'Part of the way from the water to the air around at which the sensor settles: it reads low.',
+    unit: 'percent',
+    least: 0,
+    most: 50,
+    step: 0.5,
+    default: 0,
+    source:
+      'engineering guess, no source: 0 in a pocket, 2 to 5 % strapped on under lagging, 10 to 15 % bare',
+    matters: ({ stat }) => stat.mounting === 'asTyped',
   },
   {
     kind: 'number',

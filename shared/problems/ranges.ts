@@ -100,5 +100,6 @@ const withinCylinder = new Set<FieldPath>([
   'secondCoil.bottom',
   'secondCoil.top',
   'draw.inletMixing',
+  'immersion.height',
   'start.boundary',
 ]);

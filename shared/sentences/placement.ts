@@ -1,7 +1,7 @@
 import { duration, figure, litres, metres, minutes } from '../format.ts';
 import { lowestCoil } from '../lowestCoil.ts';
 import type { Result, Study, StudyPoint } from '../result.ts';
-import { shownTime } from './bench.ts';
+import { shownTime } from './phases.ts';
 import { change, difference, ends, nearestTo } from './points.ts';
 import { type FigureWords, type Sentence, say } from './sentence.ts';
 

@@ -1,5 +1,7 @@
 import { parseArgs } from 'node:util';
 import { nearest } from '../../shared/nearest.ts';
+import { type OhmsKey, ohmsAsked } from '../../shared/ohmsAsked.ts';
+import type { OhmsTyped } from './ohms.ts';
 
 /** What the command line asks for. */
 export type Command =
@@ -11,6 +13,7 @@ export type Command =
       readonly json: boolean;
     }
   | { readonly kind: 'example'; readonly name: string }
+  | { readonly kind: 'ohms'; readonly typed: OhmsTyped }
   | { readonly kind: 'examples' | 'settings' | 'help' };
 
 /** Reads the arguments, or says what is wrong with them, one sentence each. */
@@ -30,6 +33,7 @@ export function readArgs(args: readonly string[]): Command | { readonly problems
   if (values.examples) return { kind: 'examples' };
   if (values.settings) return { kind: 'settings' };
   if (typeof values.example === 'string') return { kind: 'example', name: values.example };
+  if (ohmsKeys.some((key) => values[key] !== undefined)) return ohmsCommand(values, positionals);
   if (positionals.length !== 1) {
     const got = positionals.length === 0 ? 'none was given' : `there are ${positionals.length}`;
     return { problems: [`Name one file, or - for standard input; ${got}. --help says more.`] };
@@ -42,6 +46,36 @@ export function readArgs(args: readonly string[]): Command | { readonly problems
   };
 }
 
+/** Ohms and degrees stand alone: no file is read. */
+function ohmsCommand(
+  values: Readonly<Record<string, unknown>>,
+  positionals: readonly string[],
+): Command | { readonly problems: string[] } {
+  const given = ohmsKeys.filter((key) => values[key] !== undefined);
+  if (!given.some((key) => key === 'ohms' || key === 'degrees')) {
+    return { problems: [`--${given[0]} goes with --ohms or --degrees; give one of them too.`] };
+  }
+  const written = ['csv', 'json'].filter((name) => values[name] !== undefined);
+  const others = [...positionals, ...written.map((name) => `--${name}`)];
+  if (others.length > 0) {
+    return { problems: [`--${given[0]} is answered without a file; leave out ${others[0]}.`] };
+  }
+  const text = (key: OhmsKey) => {
+    const value = values[key];
+    return typeof value === 'string' ? value : null;
+  };
+  return {
+    kind: 'ohms',
+    typed: {
+      ohms: text('ohms'),
+      degrees: text('degrees'),
+      r25: text('r25'),
+      beta: text('beta'),
+      tolerance: text('tolerance'),
+    },
+  };
+}
+
 function optionProblems(name: string, rawName: string, value: string | undefined): string[] {
   const option = Object.hasOwn(options, name) ? options[name as keyof typeof options] : undefined;
   if (!option) {
@@ -50,14 +84,17 @@ function optionProblems(name: string, rawName: string, value: string | undefined
     return [`${rawName} is not an option; ${hint}.`];
   }
   if (option.type === 'string' && (value === undefined || value === '')) {
-    return [
-      `${rawName} needs ${name === 'csv' ? 'the name of a file to write' : 'a name'} after it.`,
-    ];
+    return [`${rawName} needs ${neededAfter(name)} after it.`];
   }
   if (option.type === 'boolean' && value !== undefined) {
     return [`${rawName} takes no value; it has “${value}”.`];
   }
   return [];
+}
+
+function neededAfter(name: string): string {
+  if (name === 'csv') return 'the name of a file to write';
+  return Object.hasOwn(ohmsAsked, name) ? 'a number' : 'a name';
 }
 
 const options = {
@@ -66,7 +103,13 @@ const options = {
   example: { type: 'string' },
   examples: { type: 'boolean' },
   settings: { type: 'boolean' },
+  ohms: { type: 'string' },
+  degrees: { type: 'string' },
+  r25: { type: 'string' },
+  beta: { type: 'string' },
+  tolerance: { type: 'string' },
   help: { type: 'boolean', short: 'h' },
 } as const;
 
 const known = Object.keys(options);
+const ohmsKeys: readonly OhmsKey[] = ['ohms', 'degrees', 'r25', 'beta', 'tolerance'];

@@ -1,3 +1,5 @@
+import { ohmsAsked } from '../../shared/ohmsAsked.ts';
+
 /** What `--help` prints. */
 export const help = `Reheat Bench: how a hot water cylinder reheats, and why it is slow.
 
@@ -10,6 +12,13 @@ export const help = `Reheat Bench: how a hot water cylinder reheats, and why it 
   --example NAME   print the variant of an example, a file to start from
   --settings       print every setting of a file with its limits and default
   --help           print this
+
+  --ohms N         without a file: the temperature at which a thermistor has N ohms, with its band
+  --degrees N      without a file: its ohms at N °C, with their band
+  --r25 N          for both: its ohms at 25 °C, as a rule ${ohmsAsked.r25.default}
+  --beta N         for both: its beta in kelvins, as a rule ${ohmsAsked.beta.default}
+  --tolerance N    for both: how exact R25 and beta are, each in percent either way, as a rule
+                   ${ohmsAsked.tolerance.default}
 
 Exit code: 0 done; 1 a fault in this program; 2 something in the input to put right; 3 the run
 ended early, with what was found until then.

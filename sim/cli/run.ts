@@ -11,6 +11,7 @@ import { simulateToEnd } from '../run/simulate.ts';
 import { type Command, readArgs } from './args.ts';
 import { help } from './help.ts';
 import { columns } from './layout.ts';
+import { ohmsReport } from './ohms.ts';
 import { nameOf, readInput, whyNotRead } from './read.ts';
 import { report } from './report.ts';
 
@@ -41,6 +42,10 @@ export async function answer(
       return done(`${columns(presets.map(({ key, description }) => [key, description]))}\n`);
     case 'example':
       return example(command.name);
+    case 'ohms': {
+      const found = ohmsReport(command.typed);
+      return 'out' in found ? done(found.out) : toPutRight(found.problems);
+    }
     case 'run':
       return runFile(command, run);
   }

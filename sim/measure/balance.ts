@@ -1,4 +1,5 @@
 import type { Balance } from '../../shared/result.ts';
+import { heldByPrimary } from './primaryHeat.ts';
 import type { Plant } from '../plant/plant.ts';
 import type { Slots } from '../solve/slots.ts';
 
@@ -9,7 +10,7 @@ export function balanceOf(
   start: readonly number[],
   end: readonly number[],
 ): Balance {
-  const { cylinder, radiators, house } = plant;
+  const { cylinder, radiators, house, built } = plant;
   const gained = (slot: number) => end[slot] - start[slot];
   let warmed = 0;
   for (let layer = 0; layer < slots.layers; layer++) warmed += gained(layer);
@@ -18,15 +19,20 @@ export function balanceOf(
     radiators.capacity * gained(slots.radiator) +
     house.airCapacity * gained(slots.air) +
     house.fabricCapacity * gained(slots.fabric);
+  const gainedByPrimary = built === null ? 0 : heldByPrimary(built.loop, slots, gained);
   const fromBoiler = gained(slots.fromBoiler);
+  const fromImmersion = gained(slots.fromImmersion);
   const lostByCylinder = gained(slots.lostByCylinder);
   const lostByPipes = gained(slots.lostByPipes);
   const lostByHouse = gained(slots.lostByHouse);
   const drawn = gained(slots.drawn);
   const gone = lostByCylinder + lostByPipes + lostByHouse + drawn;
-  const residual = fromBoiler - gainedByStore - gainedByHouse - gone;
+  const residual =
+    fromBoiler + fromImmersion - gainedByPrimary - gainedByStore - gainedByHouse - gone;
   const moved =
     Math.abs(fromBoiler) +
+    Math.abs(fromImmersion) +
+    Math.abs(gainedByPrimary) +
     Math.abs(gainedByStore) +
     Math.abs(gainedByHouse) +
     Math.abs(lostByCylinder) +
@@ -35,6 +41,8 @@ export function balanceOf(
     Math.abs(drawn);
   return {
     fromBoiler,
+    fromImmersion,
+    gainedByPrimary,
     gainedByStore,
     gainedByHouse,
     lostByCylinder,

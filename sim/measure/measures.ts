@@ -2,6 +2,11 @@ import type { Limit, Mark, Measures, Phase, Trace } from '../../shared/result.ts
 import type { Seconds } from '../../shared/units.ts';
 import type { Plant } from '../plant/plant.ts';
 import type { Slots } from '../solve/slots.ts';
+import { arrangementOf } from '../../shared/arrangements.ts';
+import { primaryVelocity } from '../plant/primaryFlows.ts';
+import { energyUse } from './energyUse.ts';
+import { heldByPrimary } from './primaryHeat.ts';
+import { roomMeasures } from './rooms.ts';
 import { belowUsable, usable } from './usable.ts';
 
 /** What a run left behind, as far as the measures need it. */
@@ -13,6 +18,7 @@ interface Left {
     readonly snapshot: { readonly state: readonly number[] };
   }[];
   readonly phases: readonly Phase[];
+  readonly burnerStarts: number | null;
 }
 
 /** The numbers that answer the question, from one run. */
@@ -29,11 +35,12 @@ export function measuresOf(plant: Plant, slots: Slots, left: Left, trace: Trace)
   const state = satisfied?.snapshot.state;
   const coilHeat = (state ?? left.end.state)[slots.throughCoil] - left.start[slots.throughCoil];
   const coilTime = timeIn(left.phases, until, (phase) => phase.coilRuns);
-  const held = (limit: Limit) =>
-    timeIn(left.phases, until, (phase) => phase.coilRuns && phase.limit === limit);
-  const { air, returnTemperature, coilHeat: coilTrace } = trace.of;
-  const coldest = indexOfLeast(air);
-  const heated = plant.variant.heating.arrangement !== 'hotWaterOnly';
+  const held = (...limits: Limit[]) =>
+    timeIn(left.phases, until, (phase) => phase.coilRuns && limits.includes(phase.limit));
+  const { returnTemperature, coilHeat: coilTrace } = trace.of;
+  const { heated } = arrangementOf(plant.variant.heating.arrangement);
+  const around = plant.cylinder.surroundings;
+  const firstCall = calls[0]?.mark.at ?? until;
 
   return {
     recovery,
@@ -45,6 +52,20 @@ export function measuresOf(plant: Plant, slots: Slots, left: Left, trace: Trace)
     waitingTime: Math.min(calls[0]?.mark.at ?? until, until),
     outputLimitTime: held('output'),
     flowLimitTime: held('flowLimit'),
+    minimumTime: held('minimum'),
+    restingTime:
+      held('resting', 'lockedOut') +
+      timeIn(left.phases, until, ({ limit, from }) => limit === 'valve' && from >= firstCall),
+    leftInPrimary:
+      state === undefined || plant.built === null
+        ? null
+        : heldByPrimary(plant.built.loop, slots, (slot) => state[slot] - around),
+    coilFlow: plant.flows.coilAlone,
+    radiatorFlow: heated ? plant.flows.radiatorsAlone : null,
+    primaryVelocity: primaryVelocity(plant.variant, plant.flows.coilAlone),
+    burnerStarts: left.burnerStarts,
+    ...energyUse(plant.variant, slots, left.start, left.end.state, left.phases),
+    ...roomMeasures(plant, trace),
     usableAtStart: litresAt(left.start),
     usableAtSatisfied: state ? litresAt(state) : null,
     usableAtCall: nextCall ? litresAt(nextCall.snapshot.state) : null,
@@ -52,8 +73,6 @@ export function measuresOf(plant: Plant, slots: Slots, left: Left, trace: Trace)
     topAtSatisfied: state ? state[layers - 1] : null,
     bottomAtSatisfied: state ? state[0] : null,
     hottest: greatest(trace.layerTemperature),
-    lowestRoom: heated ? air[coldest] : null,
-    lowestRoomAt: heated ? trace.time[coldest] : null,
     hotWaterCalls: calls.length,
   };
 }
@@ -89,10 +108,4 @@ function greatest(values: Float64Array): number {
   let most = Number.NEGATIVE_INFINITY;
   for (const value of values) if (value > most) most = value;
   return most;
-}
-
-function indexOfLeast(values: Float64Array): number {
-  let least = 0;
-  for (let i = 1; i < values.length; i++) if (values[i] < values[least]) least = i;
-  return least;
 }

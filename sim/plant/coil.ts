@@ -10,6 +10,7 @@ import type { Water } from '../closures/water.ts';
 import type { Cylinder } from './cylinder.ts';
 import { metals } from './metals.ts';
 import { ratedArea } from './ratedCoil.ts';
+import { stillCoefficient } from './restingCoil.ts';
 
 /** The coils of a cylinder at one primary flow, cut where the layers are cut, in the order the water flows. */
 export interface CoilRun {
@@ -22,6 +23,8 @@ export interface CoilRun {
   readonly size: Float64Array;
   /** [stretch] its first piece, and at the end the number of pieces: stretches of tube that share one coefficient. */
   readonly stretch: Int32Array;
+  /** [piece] what it passes while the water in it stands, W/(m² K) of outside area; 0 for a known UA. */
+  readonly still: Float64Array;
   /** [stretch] its coil made ready; null for a known UA. */
   readonly tube: readonly (PreparedCoil | null)[];
 }
@@ -36,12 +39,14 @@ export function makeCoilRun(
   const fitted = variant.secondCoil.fitted === 'no' ? [variant.coil] : inFlowOrder(variant);
   const layer: number[] = [];
   const size: number[] = [];
+  const still: number[] = [];
   const stretch: number[] = [];
   const tube: (PreparedCoil | null)[] = [];
   for (const coil of fitted) {
     const whole = coil.given === 'conductance' ? coil.conductance : coilArea(coil, water);
     const prepared =
       coil.given === 'conductance' ? null : prepareCoil(tubeOf(coil), massFlow, water, water);
+    const atRest = coil.given === 'conductance' ? 0 : stillCoefficient(coil, water);
     const pieces = cut(coil, cylinder);
     const longest = Math.ceil(pieces.length / STRETCHES);
     pieces.forEach((piece, index) => {
@@ -51,6 +56,7 @@ export function makeCoilRun(
       }
       layer.push(piece.layer);
       size.push(piece.share * whole);
+      still.push(atRest);
     });
   }
   return {
@@ -58,6 +64,7 @@ export function makeCoilRun(
     heatRate: massFlow * water.specificHeat(PRIMARY_TEMPERATURE),
     layer: Int32Array.from(layer),
     size: Float64Array.from(size),
+    still: Float64Array.from(still),
     stretch: Int32Array.from([...stretch, layer.length]),
     tube,
   };

@@ -8,14 +8,13 @@ export interface House {
   readonly airToFabric: WattsPerKelvin;
   readonly airToOutside: WattsPerKelvin;
   readonly fabricToOutside: WattsPerKelvin;
-  readonly outside: Celsius;
   /** Part of the radiators' heat that goes to the fabric by radiation, the rest warms the air. */
   readonly radiantShare: number;
 }
 
 /** Splits a heat loss into what leaves with the air and what passes the fabric; both together give the declared loss. */
 export function makeHouse(variant: Variant): House {
-  const { heatLoss, floorArea, mass, outside } = variant.house;
+  const { heatLoss, floorArea, mass } = variant.house;
   const airToFabric = SURFACE_COEFFICIENT * SURFACE_PER_FLOOR * floorArea;
   // The fabric cannot pass on more than the air gives it: in a small, leaky house more leaves with the air
   const throughFabric = Math.min((1 - AIR_SHARE) * heatLoss, MOST_THROUGH * airToFabric);
@@ -27,14 +26,13 @@ export function makeHouse(variant: Variant): House {
     airToOutside,
     // In series with air to fabric it passes `throughFabric`
     fabricToOutside: 1 / (1 / throughFabric - 1 / airToFabric),
-    outside,
     radiantShare: RADIANT_SHARE,
   };
 }
 
 /** Fabric temperature when radiators keep the house in balance with its air, °C. */
-export function fabricStart(house: House, air: Celsius): Celsius {
-  const { airToFabric, airToOutside, fabricToOutside, outside, radiantShare } = house;
+export function fabricStart(house: House, air: Celsius, outside: Celsius): Celsius {
+  const { airToFabric, airToOutside, fabricToOutside, radiantShare } = house;
   // fabric: r Q + a (air − fabric) = f (fabric − outside), with Q = w (air − outside) + f (fabric − outside)
   const toAir = radiantShare * airToOutside + airToFabric;
   const toOutside = (1 - radiantShare) * fabricToOutside;
@@ -49,10 +47,8 @@ export function heatToFabric(house: House, air: Celsius, fabric: Celsius): Watts
 }
 
 /** Heat that leaves with the air and through the fabric, W. */
-export function houseLoss(house: House, air: Celsius, fabric: Celsius): Watts {
-  return (
-    house.airToOutside * (air - house.outside) + house.fabricToOutside * (fabric - house.outside)
-  );
+export function houseLoss(house: House, air: Celsius, fabric: Celsius, outside: Celsius): Watts {
+  return house.airToOutside * (air - outside) + house.fabricToOutside * (fabric - outside);
 }
 
 // source: ISO 13790:2008, 7.2.2.2: 3.45 W/(m² K) between air and surfaces, from memory

@@ -1,16 +1,29 @@
+import { arrangementOf } from '../../shared/arrangements.ts';
 import type { Variant } from '../../shared/variant.ts';
 import { constantWater, tabulatedWater, type Water } from '../closures/water.ts';
+import { type Burner, makeBurner } from './burner.ts';
 import { type CoilRun, makeCoilRun } from './coil.ts';
 import { type Cylinder, makeCylinder } from './cylinder.ts';
 import { type Inlet, makeInlet } from './drawOff.ts';
 import { type House, makeHouse } from './house.ts';
+import { type Immersion, makeImmersion } from './immersion.ts';
+import { type Loop, makeLoop } from './loop.ts';
 import { makePrimary, type Primary } from './primary.ts';
+import { type PrimaryFlows, primaryFlows } from './primaryFlows.ts';
 import { makeRadiators, type Radiators } from './radiators.ts';
+import { makeRestingCoil } from './restingCoil.ts';
+
+/** A boiler as built: its burner, and the water it heats on its way round. */
+export interface BuiltBoiler {
+  readonly burner: Burner;
+  readonly loop: Loop;
+}
 
 /** Everything about an installation that stays fixed during a run, ready for the derivative. */
 export interface Plant {
   readonly variant: Variant;
   readonly cylinder: Cylinder;
+  readonly flows: PrimaryFlows;
   /** The coil with the whole primary flow. */
   readonly coilAlone: CoilRun;
   /** The coil with its share of the flow while the radiators run too. */
@@ -19,32 +32,52 @@ export interface Plant {
   readonly radiatorsAlone: number;
   readonly radiatorsShared: number;
   readonly primary: Primary;
+  /** Null for the ideal boiler. */
+  readonly built: BuiltBoiler | null;
   readonly radiators: Radiators;
   readonly house: House;
   readonly inlet: Inlet;
+  readonly immersion: Immersion | null;
 }
 
 /** Makes an installation ready for a run. */
 export function makePlant(variant: Variant): Plant {
   const water = waters[variant.run.water];
   const cylinder = makeCylinder(variant, water);
-  const massFlow = variant.primary.flow * water.density(FLOW_TEMPERATURE);
-  const { coilShare } = variant.primary;
-  const coilAlone = makeCoilRun(variant, cylinder, water, massFlow);
+  const flows = primaryFlows(variant, water);
+  const density = water.density(FLOW_TEMPERATURE);
+  const coilAlone = makeCoilRun(variant, cylinder, water, flows.coilAlone * density);
+  const perFlow = density * water.specificHeat(FLOW_TEMPERATURE); // J/(m³ K)
+  const primary = makePrimary(variant, water, flows.coilAlone);
+  const { both } = arrangementOf(variant.heating.arrangement);
   return {
     variant,
     cylinder,
+    flows,
     coilAlone,
-    coilShared:
-      variant.heating.arrangement === 'simultaneous'
-        ? makeCoilRun(variant, cylinder, water, massFlow * coilShare)
-        : coilAlone,
-    radiatorsAlone: coilAlone.heatRate,
-    radiatorsShared: coilAlone.heatRate * (1 - coilShare),
-    primary: makePrimary(variant),
+    coilShared: both.radiatorsRun
+      ? makeCoilRun(variant, cylinder, water, flows.coilShared * density)
+      : coilAlone,
+    radiatorsAlone: flows.radiatorsAlone * perFlow,
+    radiatorsShared: flows.radiatorsShared * perFlow,
+    primary,
+    built:
+      variant.boiler.model === 'ideal'
+        ? null
+        : {
+            burner: makeBurner(variant),
+            loop: makeLoop(
+              variant,
+              water,
+              primary,
+              makeRestingCoil(variant, coilAlone, water),
+              coilAlone.heatRate,
+            ),
+          },
     radiators: makeRadiators(variant, water),
     house: makeHouse(variant),
     inlet: makeInlet(variant, cylinder),
+    immersion: makeImmersion(variant, cylinder),
   };
 }
 

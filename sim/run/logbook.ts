@@ -23,18 +23,19 @@ export class Logbook {
 
   mark(at: Seconds, kind: Mark['kind'], y: readonly number[]): Mark {
     const mark = { at, kind };
-    this.marks.push({ mark, snapshot: { state: [...y], calls: this.#system.calls } });
+    this.marks.push({ mark, snapshot: { state: [...y], memory: this.#system.memory } });
     return mark;
   }
 
   /** Whether valves, boiler limit or draw are no longer as when the open phase began. */
   hasChanged(): boolean {
     const now = this.#phaseFrom(0);
-    const { coilRuns, radiatorsRun, draws, limit } = this.#open;
+    const { coilRuns, radiatorsRun, draws, immersionRuns, limit } = this.#open;
     return (
       now.coilRuns !== coilRuns ||
       now.radiatorsRun !== radiatorsRun ||
       now.draws !== draws ||
+      now.immersionRuns !== immersionRuns ||
       now.limit !== limit
     );
   }
@@ -46,13 +47,15 @@ export class Logbook {
   }
 
   #phaseFrom(at: Seconds): Phase {
-    const { mode, control } = this.#system;
+    const { control } = this.#system;
+    const { service } = control;
     return {
       from: at,
       to: at,
-      coilRuns: mode.coilRuns,
-      radiatorsRun: mode.radiatorsRun,
+      coilRuns: service.coil !== null,
+      radiatorsRun: service.radiatorRate > 0,
       draws: control.drawFlow > 0,
+      immersionRuns: control.immersionIsOn,
       limit: control.limit,
     };
   }

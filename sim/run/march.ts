@@ -4,7 +4,7 @@ import type { Seconds } from '../../shared/units.ts';
 import { drawEdges } from '../demand/schedule.ts';
 import { type IntegrateSettings, integrate, type Observe } from '../solve/integrate.ts';
 import { tolerancesOf } from '../solve/slots.ts';
-import type { Snapshot, Switch, System } from '../solve/system.ts';
+import type { Happened, Snapshot, Switch, System } from '../solve/system.ts';
 import { longestStep } from '../solve/stepLimit.ts';
 import { type Thrown, Watch } from '../solve/watch.ts';
 import { Logbook, type MarkedState } from './logbook.ts';
@@ -30,6 +30,7 @@ export interface Marched {
   readonly phases: readonly Phase[];
   readonly start: readonly number[];
   readonly end: Snapshot;
+  readonly burnerStarts: number | null;
   readonly cost: Cost;
 }
 
@@ -61,7 +62,9 @@ export function* march(system: System, options: MarchOptions): Generator<number,
   let thrown: Thrown | null = null;
   let outcome: Outcome | null = null;
 
-  system.resume(options.from.calls, y);
+  const origin = y[system.slots.clock];
+  let done = origin; // the last thing done by the clock
+  const atStart = system.resume(options.from.memory, y);
   const log = new Logbook(system);
   const start = [...y];
   recorder?.sample(0, y);
@@ -77,30 +80,39 @@ export function* march(system: System, options: MarchOptions): Generator<number,
   };
 
   /** Lets something change: samples on both sides of it, a new phase if it made one, a mark if it is worth one. */
-  const change = (act: () => Mark['kind'] | null) => {
+  const change = (act: () => Happened) => {
     recorder?.sample(time, y);
-    const kind = act();
+    const happened = act();
     if (log.hasChanged()) {
       log.turnPage(time);
       recorder?.sample(time, y);
     }
-    if (kind === null) return;
-    const mark = log.mark(time, kind, y);
-    if (until?.(mark)) outcome = { kind: 'finished', at: time };
+    for (const kind of happened) {
+      const mark = log.mark(time, kind, y);
+      if (until?.(mark)) outcome = { kind: 'finished', at: time };
+    }
   };
 
-  if (system.calls.hotWater) change(() => 'hotWaterCalled');
+  if (system.calls.hotWater) change(() => ['hotWaterCalled']);
+  if (atStart.length > 0) change(() => atStart);
   while (outcome === null) {
-    while (outcome === null && edges.length > 0 && edges[0].at <= time) {
+    while (outcome === null && edges.length > 0 && edges[0].at <= time + AT_ONCE) {
       const { flow } = edges.splice(0, 1)[0];
       change(() => {
-        system.setDraw(flow, y);
-        return flow > 0 ? 'drawStarted' : 'drawEnded';
+        const also = system.setDraw(flow, y);
+        return [flow > 0 ? 'drawStarted' : 'drawEnded', ...also];
       });
     }
-    if (outcome !== null || time >= duration) break;
+    let clockEvent = system.nextTime(done);
+    while (outcome === null && clockEvent - origin <= time + AT_ONCE && time < duration) {
+      done = clockEvent;
+      change(() => system.tick(done, y));
+      clockEvent = system.nextTime(done);
+    }
+    if (outcome !== null || time >= duration - AT_ONCE) break;
 
-    const goal = Math.min(edges.length > 0 ? edges[0].at : duration, duration, time + SLICE);
+    const edge = edges.length > 0 ? edges[0].at : duration;
+    const goal = Math.min(edge, clockEvent - origin, duration, time + SLICE);
     watch.begin(y);
     const piece = integrate(
       (state) => derivative.at(state),
@@ -136,7 +148,8 @@ export function* march(system: System, options: MarchOptions): Generator<number,
     marks: log.marks,
     phases: log.phases,
     start,
-    end: { state: y, calls: system.calls },
+    end: { state: y, memory: system.memory },
+    burnerStarts: system.burnerStarts,
     cost: { derivativeCalls: derivative.calls - callsBefore, steps, restarts },
   };
 }
@@ -150,5 +163,6 @@ const FIRST_STEP = 2; // s
 const RESTART_SHARE = 0.5; // of the last step, tried after an event; more leaves the next event to a coarse interpolant
 const SLICE = 7200; // s of the run between two chances to stop
 const BUDGET = 400_000; // derivative calls in one piece; a usual piece takes a hundred
+const AT_ONCE = 1e-7; // s; a shorter piece could be none at all to the solver
 const STANDING = 1e-3; // s
 const PATIENCE = 200;

@@ -27,26 +27,37 @@ export class Recorder {
     const { layers, layerVolume } = plant.cylinder;
     derivative.at(y);
     const { flows } = derivative;
-    const { coil } = control.service;
+    const { coil, radiatorRate } = control.service;
+    const shares = coil !== null && radiatorRate > 0;
+    const { hasFault } = this.#system;
     this.#time.push(time);
     for (let layer = 0; layer < layers; layer++) this.#layers.push(y[layer]);
     const of = this.#of;
-    of.sensor.push(y[slots.sensor]);
+    of.sensor.push(hasFault ? Number.NaN : this.#system.reading(y[slots.bead]));
+    of.bead.push(y[slots.bead]);
     of.top.push(y[layers - 1]);
     of.bottom.push(y[0]);
     of.flow.push(flows.flow);
+    of.flowTarget.push(radiatorRate > 0 || coil !== null ? flows.target : Number.NaN);
     of.returnTemperature.push(flows.returnTemperature);
     of.coilInlet.push(flows.coilInlet);
     of.coilOutlet.push(flows.coilOutlet);
     of.coilWater.push(coil === null ? Number.NaN : waterAroundCoil(coil, y));
     of.boilerHeat.push(flows.boilerHeat);
+    of.fuel.push(flows.fuel);
     of.coilHeat.push(flows.coilHeat);
     of.radiatorHeat.push(flows.radiatorHeat);
+    of.immersionHeat.push(flows.immersionHeat);
+    of.coilFlow.push(coil === null ? 0 : shares ? plant.flows.coilShared : plant.flows.coilAlone);
+    of.radiatorFlow.push(
+      radiatorRate === 0 ? 0 : shares ? plant.flows.radiatorsShared : plant.flows.radiatorsAlone,
+    );
     of.standingLoss.push(flows.standingLoss);
     of.pipeLoss.push(flows.pipeLoss);
     of.radiator.push(y[slots.radiator]);
     of.air.push(y[slots.air]);
     of.fabric.push(y[slots.fabric]);
+    of.outside.push(flows.outside);
     of.drawFlow.push(control.drawFlow);
     of.usable.push(usable(y, 0, layers, layerVolume, plant.inlet.cold));
   }

@@ -63,7 +63,7 @@ function studyPoint(variant: Variant, value: number, countsCalls: boolean): Stud
     : undefined;
   return {
     value,
-    callsAtStart: start.calls.hotWater,
+    callsAtStart: start.memory.calls.hotWater,
     recovery: first?.mark.at ?? null,
     usableAtSatisfied: litres(first),
     usableAtCall: litres(called),

@@ -1,54 +1,25 @@
+import { flowTarget } from '../control/flowTarget.ts';
 import { sensorRate } from '../control/sensor.ts';
-import { flowFor, type Service } from '../plant/boiler.ts';
-import { passCoil } from '../plant/coil.ts';
+import type { Mounting } from '../control/mounting.ts';
+import { burnerHeat, condenses, inputRate } from '../plant/burner.ts';
 import { conductionRates, standingLossRates, temperatureAt } from '../plant/cylinder.ts';
 import { drawOffRates } from '../plant/drawOff.ts';
 import { heatToFabric, houseLoss } from '../plant/house.ts';
-import type { Plant } from '../plant/plant.ts';
-import { alongPipe, pipeLoss } from '../plant/primary.ts';
+import { idealPath } from '../plant/idealBoiler.ts';
+import { immersionRates } from '../plant/immersion.ts';
+import { coilPathRates } from '../plant/loop.ts';
+import { outsideAt } from '../plant/outside.ts';
+import type { BuiltBoiler, Plant } from '../plant/plant.ts';
 import { radiatorHeat } from '../plant/radiators.ts';
-import type { Limit } from '../../shared/result.ts';
-import { type Pools, poolRates } from './pools.ts';
+import type { Control } from './control.ts';
+import { type Flows, stillFlows } from './flows.ts';
+import { poolRates } from './pools.ts';
 import type { Slots } from './slots.ts';
-
-/** What stands still between two events: set outside the derivative, read inside it. */
-export interface Control {
-  service: Service;
-  limit: Limit;
-  /** m³/s */
-  drawFlow: number;
-  pools: Pools;
-}
-
-/** Heats and temperatures of the moment last evaluated. Temperatures are NaN where no water flows. */
-export interface Flows {
-  flow: number; // °C, leaving the boiler
-  returnTemperature: number; // °C, back at the boiler, both circuits mixed
-  coilInlet: number; // °C
-  coilOutlet: number; // °C
-  boilerHeat: number; // W
-  coilHeat: number; // W, into the store
-  radiatorHeat: number; // W, into the room
-  standingLoss: number; // W
-  pipeLoss: number; // W
-  drawnHeat: number; // W
-}
 
 /** The whole physics: the sum of its parts, in the order the heat travels, from boiler to tap and room. */
 export class Derivative {
   calls = 0;
-  readonly flows: Flows = {
-    flow: Number.NaN,
-    returnTemperature: Number.NaN,
-    coilInlet: Number.NaN,
-    coilOutlet: Number.NaN,
-    boilerHeat: 0,
-    coilHeat: 0,
-    radiatorHeat: 0,
-    standingLoss: 0,
-    pipeLoss: 0,
-    drawnHeat: 0,
-  };
+  readonly flows: Flows = stillFlows();
   /** Heat into each layer, [layer], W, at the state last evaluated. */
   readonly net: Float64Array;
   /** Rates of the state, [slot], at the state last evaluated; the solver copies them at once. */
@@ -57,11 +28,13 @@ export class Derivative {
   readonly #plant: Plant;
   readonly #slots: Slots;
   readonly #control: Control;
+  readonly #mounting: Mounting;
 
-  constructor(plant: Plant, slots: Slots, control: Control) {
+  constructor(plant: Plant, slots: Slots, control: Control, mounting: Mounting) {
     this.#plant = plant;
     this.#slots = slots;
     this.#control = control;
+    this.#mounting = mounting;
     this.net = new Float64Array(plant.cylinder.layers);
     this.rates = new Array<number>(slots.count).fill(0);
   }
@@ -73,77 +46,63 @@ export class Derivative {
    */
   at(y: ArrayLike<number>): number[] {
     this.calls++;
-    const { cylinder, primary, radiators, house, inlet, variant } = this.#plant;
-    const { service, drawFlow, pools } = this.#control;
+    const { cylinder, radiators, house, inlet, immersion, variant, built } = this.#plant;
+    const { service, drawFlow, pools, immersionIsOn } = this.#control;
     const { net, rates, flows } = this;
     const slots = this.#slots;
     const radiator = y[slots.radiator];
     const air = y[slots.air];
     const fabric = y[slots.fabric];
     net.fill(0);
+    rates[slots.clock] = 1;
+    flows.outside = outsideAt(variant.house, y[slots.clock]);
+    flows.target = flowTarget(variant, service.limitOf, air, flows.outside);
 
-    // Boiler: the flow temperature its limit allows, °C
-    const flow = this.#flowTemperature(y);
-    flows.flow = flow;
-
-    // Primary and coil: heat left in the layers it passes, W
-    flows.coilInlet = Number.NaN;
-    flows.coilOutlet = Number.NaN;
-    flows.coilHeat = 0;
-    flows.pipeLoss = 0;
-    let coilReturn = 0;
-    let coilRate = 0;
-    if (service.coil !== null) {
-      coilRate = service.coil.heatRate;
-      const coilInlet = alongPipe(primary, flow, coilRate);
-      const coilOutlet = passCoil(service.coil, coilInlet, y, net);
-      coilReturn = alongPipe(primary, coilOutlet, coilRate);
-      flows.coilInlet = coilInlet;
-      flows.coilOutlet = coilOutlet;
-      for (let layer = 0; layer < net.length; layer++) flows.coilHeat += net[layer];
-      flows.pipeLoss =
-        pipeLoss(flow, coilInlet, coilRate) + pipeLoss(coilOutlet, coilReturn, coilRate);
-    }
+    // Boiler, pipes and coil: heat left in the layers the coil passes, W
+    if (built === null) this.#idealBoiler(y);
+    else this.#builtBoiler(built, y);
 
     // Radiators: water in at the flow temperature, out at their own
     const radiatorsRun = service.radiatorRate > 0;
-    const toRadiators = radiatorsRun ? service.radiatorRate * (flow - radiator) : 0;
-    const mean = radiatorsRun ? (flow + radiator) / 2 : radiator;
+    const mean = radiatorsRun ? (flows.flow + radiator) / 2 : radiator;
     flows.radiatorHeat = radiatorHeat(radiators, mean, air);
-    flows.boilerHeat = flows.coilHeat + flows.pipeLoss + toRadiators;
-    const wholeRate = coilRate + service.radiatorRate;
-    flows.returnTemperature =
-      wholeRate > 0
-        ? (coilRate * coilReturn + service.radiatorRate * radiator) / wholeRate
-        : Number.NaN;
 
-    // Store: C · dT/dt = from coil + conducted − to surroundings + carried by the draw, W, pooled where it stirs itself
+    // Store: C · dT/dt = from coil + from immersion heater + conducted − to surroundings + carried by the draw, W,
+    // pooled where it stirs itself
+    flows.immersionHeat = immersionRates(immersion, immersionIsOn, net);
     conductionRates(cylinder, y, net);
     flows.standingLoss = standingLossRates(cylinder, y, net);
     flows.drawnHeat = drawFlow > 0 ? drawOffRates(cylinder, inlet, drawFlow, y, net) : 0;
     poolRates(pools, net, cylinder.layerCapacity, rates);
 
-    // Sensor: follows the water at its height
+    // Sensor: follows the water at its height, drawn towards the air by its mounting
+    const { lag, airShare } = this.#mounting;
     const height = variant.stat.sensorHeight;
-    rates[slots.sensor] = sensorRate(
-      temperatureAt(cylinder, y, height),
-      temperatureAt(cylinder, rates, height),
-      y[slots.sensor],
-      variant.stat.lag,
+    const water = temperatureAt(cylinder, y, height);
+    const waterRate = temperatureAt(cylinder, rates, height);
+    rates[slots.bead] = sensorRate(
+      water + airShare * (cylinder.surroundings - water),
+      (1 - airShare) * waterRate,
+      y[slots.bead],
+      lag,
     );
 
     // House: C · dT/dt = from radiators − to fabric − to outside, W
     const radiant = house.radiantShare * flows.radiatorHeat;
     const toFabric = heatToFabric(house, air, fabric);
-    const lostByHouse = houseLoss(house, air, fabric);
-    const fabricLoss = house.fabricToOutside * (fabric - house.outside);
-    rates[slots.radiator] = (toRadiators - flows.radiatorHeat) / radiators.capacity;
+    const lostByHouse = houseLoss(house, air, fabric, flows.outside);
+    const fabricLoss = house.fabricToOutside * (fabric - flows.outside);
+    rates[slots.radiator] = (flows.toRadiators - flows.radiatorHeat) / radiators.capacity;
     rates[slots.air] =
       (flows.radiatorHeat - radiant - toFabric - (lostByHouse - fabricLoss)) / house.airCapacity;
     rates[slots.fabric] = (radiant + toFabric - fabricLoss) / house.fabricCapacity;
 
     // Sums, W
     rates[slots.fromBoiler] = flows.boilerHeat;
+    rates[slots.fuel] = flows.fuel;
+    rates[slots.fuelForHeating] = flows.fuel * flows.heatingShare;
+    rates[slots.whileCondensing] = flows.boilerHeat * flows.condensing;
+    rates[slots.fromImmersion] = flows.immersionHeat;
     rates[slots.throughCoil] = flows.coilHeat;
     rates[slots.lostByCylinder] = flows.standingLoss;
     rates[slots.lostByPipes] = flows.pipeLoss;
@@ -157,11 +116,87 @@ export class Derivative {
     return temperatureAt(this.#plant.cylinder, y, this.#plant.variant.stat.sensorHeight);
   }
 
-  #flowTemperature(y: ArrayLike<number>): number {
+  /** Holds its limit exactly; nothing on the way holds heat. */
+  #idealBoiler(y: ArrayLike<number>): void {
+    const { primary, variant } = this.#plant;
     const { service, limit } = this.#control;
-    if (limit === 'off') return Number.NaN;
-    if (limit === 'flowLimit') return service.flowLimit;
-    const heat = limit === 'output' ? this.#plant.variant.boiler.output : 0;
-    return flowFor(service, this.#plant.primary, heat, y, y[this.#slots.radiator]);
+    const { flows } = this;
+    const radiator = y[this.#slots.radiator];
+    idealPath(
+      service,
+      primary,
+      limit,
+      variant.boiler.output,
+      flows.target,
+      y,
+      radiator,
+      this.net,
+      flows,
+    );
+    const { radiatorRate } = service;
+    flows.toRadiators = radiatorRate > 0 ? radiatorRate * (flows.flow - radiator) : 0;
+    flows.boilerHeat = flows.coilHeat + flows.pipeLoss + flows.toRadiators;
+    flows.fuel = 0;
+    flows.condensing = 0;
+    flows.heatingShare = 0;
+    this.#returns(radiator);
   }
+
+  /** Boiler: C · dT/dt = from burner − to coil and its pipes − to radiators − from its case, W. */
+  #builtBoiler({ burner, loop }: BuiltBoiler, y: ArrayLike<number>): void {
+    const { service, firing } = this.#control;
+    const { net, rates, flows } = this;
+    const slots = this.#slots;
+    const loopSlots = slots.loop;
+    if (loopSlots === null) throw new Error('a boiler as built has no slots; expected some');
+    const radiator = y[slots.radiator];
+    const water = y[loopSlots.boilerWater];
+    coilPathRates(loop, loopSlots, service.coil, y, net, rates, flows);
+
+    const coilRate = service.coil === null ? 0 : service.coil.heatRate;
+    const { radiatorRate } = service;
+    const wholeRate = coilRate + radiatorRate;
+    flows.flow = wholeRate > 0 ? water : Number.NaN;
+    this.#returns(radiator);
+    flows.toRadiators = radiatorRate > 0 ? radiatorRate * (water - radiator) : 0;
+    const toCoil = coilRate > 0 ? coilRate * (water - flows.coilReturn) : 0;
+
+    flows.fuel =
+      firing === 'off'
+        ? 0
+        : firing === 'least'
+          ? burner.inputLeast
+          : firing === 'most'
+            ? burner.inputMost
+            : y[slots.input];
+    const back = wholeRate > 0 ? flows.returnTemperature : water;
+    flows.boilerHeat = burnerHeat(burner, flows.fuel, back);
+    flows.condensing = condenses(flows.fuel, back);
+    flows.heatingShare = partOf(flows.toRadiators, toCoil);
+    const caseLoss = loop.boilerLoss * (water - loop.pipe.surroundings);
+    flows.pipeLoss += caseLoss;
+    const rate = (flows.boilerHeat - toCoil - flows.toRadiators - caseLoss) / loop.boilerCapacity;
+    rates[loopSlots.boilerWater] = rate;
+    flows.inputRate = inputRate(burner, flows.target - water, rate);
+    rates[slots.input] = firing === 'between' ? flows.inputRate : 0;
+  }
+
+  /** Both circuits mixed on their way back into the boiler. */
+  #returns(radiator: number): void {
+    const { coil, radiatorRate } = this.#control.service;
+    const { flows } = this;
+    const coilRate = coil === null ? 0 : coil.heatRate;
+    const wholeRate = coilRate + radiatorRate;
+    if (wholeRate === 0 || Number.isNaN(flows.flow)) flows.returnTemperature = Number.NaN;
+    else if (coilRate === 0) flows.returnTemperature = radiator;
+    else {
+      flows.returnTemperature = (coilRate * flows.coilReturn + radiatorRate * radiator) / wholeRate;
+    }
+  }
+}
+
+/** Part of two heats that the first is; none of what flows backwards. */
+function partOf(one: number, other: number): number {
+  if (one <= 0) return 0;
+  return other <= 0 ? 1 : one / (one + other);
 }

@@ -1,15 +1,29 @@
+import type { LoopSlots } from '../plant/loop.ts';
 import type { Plant } from '../plant/plant.ts';
 
 /** Where everything stands in the state vector: the layers first, then these. */
 export interface Slots {
   readonly layers: number;
   /** °C */
-  readonly sensor: number;
+  readonly bead: number;
   readonly radiator: number;
   readonly air: number;
   readonly fabric: number;
+  /** The water of a boiler as built, °C; null for the ideal boiler. */
+  readonly loop: LoopSlots | null;
+  /** Cells of that loop after the boiler, in a row from `loopCells` on. */
+  readonly loopCells: number;
+  readonly loopCellCount: number;
+  /** Fuel the burner takes while its controller moves it, gross, W. */
+  readonly input: number;
+  /** Time of day, s after the midnight before the run. */
+  readonly clock: number;
   /** Sums since the start, J. They are states, so the energy closes to rounding. */
   readonly fromBoiler: number;
+  readonly fuel: number;
+  readonly fuelForHeating: number;
+  readonly whileCondensing: number;
+  readonly fromImmersion: number;
   readonly throughCoil: number;
   readonly lostByCylinder: number;
   readonly lostByPipes: number;
@@ -19,28 +33,63 @@ export interface Slots {
 }
 
 export function slotsOf(plant: Plant): Slots {
-  const n = plant.cylinder.layers;
+  const { built } = plant;
+  let next = plant.cylinder.layers;
+  const one = () => next++;
+  const row = (length: number) => {
+    const first = next;
+    next += length;
+    return first;
+  };
+  const bead = one();
+  const radiator = one();
+  const air = one();
+  const fabric = one();
+  let loop: LoopSlots | null = null;
+  const loopCells = next + 1;
+  if (built !== null) {
+    const { pipe, coil } = built.loop;
+    const halves = coil.halfCapacity > 0;
+    const boilerWater = one();
+    const out = row(pipe.cells);
+    const coilIn = halves ? one() : -1;
+    const coilOut = halves ? one() : -1;
+    loop = { boilerWater, out, coilIn, coilOut, back: row(pipe.cells) };
+  }
+  const loopCellCount = loop === null ? 0 : next - loopCells;
   return {
-    layers: n,
-    sensor: n,
-    radiator: n + 1,
-    air: n + 2,
-    fabric: n + 3,
-    fromBoiler: n + 4,
-    throughCoil: n + 5,
-    lostByCylinder: n + 6,
-    lostByPipes: n + 7,
-    lostByHouse: n + 8,
-    drawn: n + 9,
-    count: n + 10,
+    layers: plant.cylinder.layers,
+    bead,
+    radiator,
+    air,
+    fabric,
+    loop,
+    loopCells,
+    loopCellCount,
+    input: one(),
+    clock: one(),
+    fromBoiler: one(),
+    fuel: one(),
+    fuelForHeating: one(),
+    whileCondensing: one(),
+    fromImmersion: one(),
+    throughCoil: one(),
+    lostByCylinder: one(),
+    lostByPipes: one(),
+    lostByHouse: one(),
+    drawn: one(),
+    count: next,
   };
 }
 
-/** Absolute tolerance of each state: kelvins for temperatures, joules for sums. */
+/** Absolute tolerance of each state: kelvins for temperatures, watts, seconds, joules for sums. */
 export function tolerancesOf(slots: Slots, temperature: number): number[] {
-  return Array.from({ length: slots.count }, (_, slot) =>
-    slot < slots.fromBoiler ? temperature : temperature * SUM_PER_KELVIN,
-  );
+  return Array.from({ length: slots.count }, (_, slot) => {
+    if (slot < slots.input) return temperature;
+    if (slot === slots.input) return temperature * INPUT_PER_KELVIN;
+    return slot === slots.clock ? 1 : temperature * SUM_PER_KELVIN;
+  });
 }
 
 const SUM_PER_KELVIN = 1e6; // J: as much as a store of 240 litres holds in a kelvin
+const INPUT_PER_KELVIN = 1000; // W: about what a kelvin moves the controller

@@ -1,5 +1,7 @@
 import { exponential } from '../../shared/portableMaths.ts';
 import type { Seconds } from '../../shared/units.ts';
+import { loopRate } from '../plant/loop.ts';
+import { restingRate } from '../plant/restingCoil.ts';
 import { hasLag } from '../control/sensor.ts';
 import type { CoilRun } from '../plant/coil.ts';
 import type { Pools } from './pools.ts';
@@ -9,20 +11,30 @@ import type { System } from './system.ts';
  * The longest step that is worth taking until the next event, s. The solver is explicit: a part that settles much faster
  * than the step is still held to the tolerance, but only by steps that it has to take again, and what is left of the error
  * shows inside the step, where rates are multiplied by its length. So the step keeps in proportion to whatever settles
- * fastest: the sensor, neighbouring layers, water around the coil, the radiators, the air, and a front that a draw carries
- * one layer on. With this the runs are both truer and shorter.
+ * fastest: the sensor, neighbouring layers, water around the coil, the radiators, the air, water on its way through boiler
+ * and pipes, and a front that a draw carries one layer on. With this the runs are both truer and shorter.
  */
-export function longestStep({ plant, control }: System): Seconds {
-  const { cylinder, house, radiators, variant } = plant;
+export function longestStep({ plant, control, mounting }: System): Seconds {
+  const { cylinder, house, radiators, built } = plant;
   const { service, drawFlow, pools } = control;
-  const sensor = hasLag(variant.stat.lag) ? 1 / variant.stat.lag : 0;
+  const sensor = hasLag(mounting.lag) ? 1 / mounting.lag : 0;
   const layers = (4 * cylinder.conductance) / cylinder.layerCapacity;
   const coil = service.coil === null ? 0 : coilRate(service.coil, pools, cylinder.layerCapacity);
   const room =
     (house.airToFabric + house.airToOutside) / house.airCapacity +
     service.radiatorRate / radiators.capacity;
+  const wholeRate = (service.coil?.heatRate ?? 0) + service.radiatorRate;
+  const loop = built === null ? 0 : loopRate(built.loop, service.coil, wholeRate);
+  const controller =
+    built !== null && control.firing === 'between'
+      ? built.burner.gain / built.loop.boilerCapacity
+      : 0;
+  const resting =
+    built !== null && service.coil === null
+      ? restingRate(built.loop.coil, cylinder.layerCapacity)
+      : 0;
   const front = (SETTLINGS * drawFlow) / cylinder.layerVolume;
-  return SETTLINGS / Math.max(sensor, layers + coil + front, room);
+  return SETTLINGS / Math.max(sensor, layers + coil + resting + front, room, loop + controller);
 }
 
 /** How fast the water of the pool that is warmed fastest for its size follows the coil, 1/s. */

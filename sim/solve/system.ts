@@ -1,25 +1,32 @@
+import { arrangementOf, type Calls, modeFor } from '../../shared/arrangements.ts';
 import type { Limit, Mark } from '../../shared/result.ts';
-import type { Celsius } from '../../shared/units.ts';
-import { type Calls, type Mode, modeFor } from '../control/arrangement.ts';
+import type { Celsius, Seconds } from '../../shared/units.ts';
+import { type Mounting, mountingOf } from '../control/mounting.ts';
+import { makeSensorChain, type SensorChain } from '../control/sensorChain.ts';
 import { callsAtStart, type Stat, statCrossing } from '../control/stat.ts';
-import { heatTaken, type Service } from '../plant/boiler.ts';
-import { cylinderStart, temperatureAt } from '../plant/cylinder.ts';
-import { fabricStart, houseLoss } from '../plant/house.ts';
+import { isAllowed, nextEdge } from '../demand/programme.ts';
 import type { Plant } from '../plant/plant.ts';
-import { radiatorsStart } from '../plant/radiators.ts';
-import { type Control, Derivative } from './derivative.ts';
+import { closed, flows as waterFlows, serviceFor } from '../plant/service.ts';
+import { BurnerSource } from './burnerSource.ts';
+import { type Control, type Memory, noTimers, unused } from './control.ts';
+import { Derivative } from './derivative.ts';
+import { answeredCalls, dispatch, mayFire } from './dispatch.ts';
+import { type HeatSource, NEVER, type Switch } from './heatSource.ts';
+import { IdealSource } from './idealSource.ts';
 import { largestInversion, largestSinking, makePools, regroup } from './pools.ts';
 import { type Slots, slotsOf } from './slots.ts';
+import { startState } from './startState.ts';
 
-/** State and calls at one moment: all that a run needs to go on from there. */
+export type { Switch } from './heatSource.ts';
+
+/** State and memory at one moment: all that a run needs to go on from there. */
 export interface Snapshot {
   readonly state: readonly number[];
-  readonly calls: Calls;
+  readonly memory: Memory;
 }
 
-/** What can switch. Each has one crossing function; it switches where that rises above zero. */
-export const switches = ['stat', 'roomStat', 'limitUp', 'limitDown', 'merge', 'part'] as const;
-export type Switch = (typeof switches)[number];
+/** What is worth a mark, in the order in which one thing led to the other. */
+export type Happened = readonly Mark['kind'][];
 
 /** A plant with its controls: crossing functions that say when something switches, and what happens then. */
 export class System {
@@ -27,54 +34,151 @@ export class System {
   readonly slots: Slots;
   readonly derivative: Derivative;
   readonly control: Control;
-  mode: Mode;
-  calls: Calls = { hotWater: false, heating: false };
+  readonly switches: readonly Switch[];
+  readonly mounting: Mounting;
+  readonly chain: SensorChain;
 
   readonly #cylinderStat: Stat;
   readonly #roomStat: Stat;
+  readonly #immersionStat: Stat;
+  readonly #source: HeatSource;
+  readonly #burner: BurnerSource | null;
+  #memory: Memory = unused;
 
   constructor(plant: Plant) {
-    const { stat, heating } = plant.variant;
+    const { stat, sensor, heating, immersion } = plant.variant;
     this.plant = plant;
     this.slots = slotsOf(plant);
-    this.#cylinderStat = { setPoint: stat.setPoint, differential: stat.differential };
+    this.mounting = mountingOf(stat);
+    this.chain = makeSensorChain(sensor);
+    this.#cylinderStat = stat;
     this.#roomStat = { setPoint: heating.roomSetPoint, differential: heating.roomDifferential };
-    this.mode = modeFor(heating.arrangement, this.calls);
+    this.#immersionStat = immersion;
     this.control = {
-      service: { coil: null, radiatorRate: 0, flowLimit: 0 },
+      service: closed,
       limit: 'off',
+      firing: 'off',
+      immersionIsOn: false,
       drawFlow: 0,
       pools: makePools(plant.cylinder.layers),
     };
-    this.derivative = new Derivative(plant, this.slots, this.control);
+    const { control, slots } = this;
+    const { built } = plant;
+    this.derivative = new Derivative(plant, slots, control, this.mounting);
+    this.#burner =
+      built === null ? null : new BurnerSource(plant, built, slots, control, this.derivative);
+    this.#source = this.#burner ?? new IdealSource(plant, slots, control, this.derivative);
+    this.switches = [
+      'stat',
+      'roomStat',
+      'immersionStat',
+      'merge',
+      'part',
+      ...this.#source.switches,
+    ];
   }
 
-  /** The start of a run: the store as set, the sensor at its water, house and radiators in balance. */
+  /** The start of a run: the store as set, the sensor at rest, house and radiators in balance, valves where heating needs them. */
   start(): Snapshot {
-    const { cylinder, radiators, house, variant } = this.plant;
-    const { slots } = this;
-    const state = new Array<number>(slots.count).fill(0);
-    cylinderStart(cylinder, variant).forEach((temperature, layer) => {
-      state[layer] = temperature;
-    });
-    const reading = temperatureAt(cylinder, state, variant.stat.sensorHeight);
-    const heated = variant.heating.arrangement !== 'hotWaterOnly';
-    const air: Celsius = variant.heating.roomSetPoint - variant.heating.roomDifferential / 2;
-    const fabric = fabricStart(house, air);
-    state[slots.sensor] = reading;
-    state[slots.air] = air;
-    state[slots.fabric] = fabric;
-    state[slots.radiator] = heated
-      ? radiatorsStart(radiators, air, houseLoss(house, air, fabric))
-      : air;
-    const calls = { hotWater: callsAtStart(this.#cylinderStat, reading), heating: heated };
-    return { state, calls };
+    const { variant, immersion } = this.plant;
+    const { heating, programme, sensor } = variant;
+    const state = startState(this.plant, this.slots, this.mounting);
+    const clock = state[this.slots.clock];
+    const heated = arrangementOf(heating.arrangement).heated;
+    const shown = this.reading(state[this.slots.bead]);
+    const calls = {
+      hotWater: callsAtStart(this.#cylinderStat, shown),
+      heating: heated,
+    };
+    const heats = heated && isAllowed(programme, 'heating', clock);
+    const faults = sensor.fault !== 'none' && sensor.element !== 'true';
+    const isOffScale = shown <= LOWEST_READING || shown >= HIGHEST_READING;
+    const memory: Memory = {
+      ...unused,
+      calls,
+      immersionCalls:
+        immersion !== null && callsAtStart(this.#immersionStat, state[immersion.layer]),
+      mode: modeFor(heating.arrangement, { hotWater: false, heating: heats }),
+      timers: {
+        ...noTimers,
+        fault: isOffScale ? clock : faults ? clock + sensor.faultAt : noTimers.fault,
+      },
+    };
+    return { state, memory };
   }
 
-  /** Takes up a run from a snapshot: valves, boiler limit and pools follow from it. @param y  written */
-  resume(calls: Calls, y: number[]): void {
-    this.calls = calls;
-    this.settle(y);
+  /** What the controller shows for a sensor at a temperature, °C, as far as its scale goes. */
+  reading(bead: Celsius): Celsius {
+    return Math.min(Math.max(this.chain.reading(bead), LOWEST_READING), HIGHEST_READING);
+  }
+
+  /** Whether the controller shows a fault of the sensor. */
+  get hasFault(): boolean {
+    return this.#memory.hasFault;
+  }
+
+  /** All that is to be remembered at a moment. */
+  get memory(): Memory {
+    const { limit, firing } = this.control;
+    const timers = { ...this.#memory.timers, rest: this.#burner?.restUntil ?? noTimers.rest };
+    const isLockedOut = this.#burner?.isLockedOut ?? false;
+    return { ...this.#memory, limit, firing, timers, isLockedOut };
+  }
+
+  /** Times the burner has lit since the run was taken up; null for an ideal boiler. */
+  get burnerStarts(): number | null {
+    return this.#burner?.starts ?? null;
+  }
+
+  /** What the stats say. */
+  get calls(): Calls {
+    return this.#memory.calls;
+  }
+
+  /** Takes up a run from a snapshot: valves, burner and pools as they were left. @param y  written */
+  resume(memory: Memory, y: number[]): Happened {
+    this.#memory = memory;
+    this.control.firing = memory.firing;
+    this.control.limit = memory.limit;
+    if (this.#burner !== null) {
+      this.#burner.restUntil = memory.timers.rest;
+      this.#burner.isLockedOut = memory.isLockedOut;
+    }
+    return this.settle(y);
+  }
+
+  /** When something next happens by the clock, s after the midnight before the run. @param clock  what is done */
+  nextTime(clock: Seconds): Seconds {
+    const { valve, overrun, turn, fault } = this.#memory.timers;
+    const rest = this.#burner?.restUntil ?? Number.NEGATIVE_INFINITY;
+    return Math.min(
+      valve,
+      overrun,
+      turn,
+      fault,
+      rest > clock ? rest : Number.POSITIVE_INFINITY,
+      nextEdge(this.plant.variant.programme, clock),
+    );
+  }
+
+  /** Does what the clock says. @param clock  the time `nextTime` gave @param y  the state there, written */
+  tick(clock: Seconds, y: number[]): Happened {
+    const { valve, overrun, turn, fault } = this.#memory.timers;
+    if (clock >= fault) {
+      this.#memory = {
+        ...this.#memory,
+        hasFault: true,
+        timers: { ...this.#memory.timers, fault: Number.POSITIVE_INFINITY },
+      };
+    }
+    const happened: Mark['kind'][] = [];
+    if (clock >= fault) happened.push('faultShown');
+    if (clock >= turn) happened.push('turnTaken');
+    if (clock >= valve) happened.push('valveArrived');
+    if (clock >= overrun) happened.push('overrunEnded');
+    const rests = this.#burner !== null && this.#burner.restUntil === clock;
+    if (happened.length === 0 && !rests) happened.push('programmeChanged');
+    return [...happened, ...this.settle(y, clock)];
   }
 
   /**
@@ -89,71 +193,85 @@ export class System {
     evaluate: () => void,
     borders?: readonly number[],
   ): number {
-    const { slots, calls, control, plant, derivative } = this;
-    const { limit, service } = control;
-    if (what === 'stat') {
-      return statCrossing(this.#cylinderStat, calls.hotWater, value(slots.sensor));
-    }
-    if (what === 'merge') return largestInversion(control.pools, value, borders) - POOL_MARGIN;
-    if (what === 'roomStat') {
-      if (plant.variant.heating.arrangement === 'hotWaterOnly') return NEVER;
-      return statCrossing(this.#roomStat, calls.heating, value(slots.air));
-    }
-    evaluate();
-    const { flows, net, rates } = derivative;
-    if (what === 'part') {
-      const { layerCapacity } = plant.cylinder;
-      return largestSinking(control.pools, net, rates, layerCapacity) - HEAT_MARGIN;
-    }
-    if (what === 'limitUp') {
-      if (limit === 'flowLimit') {
-        return flows.boilerHeat - plant.variant.boiler.output - LIMIT_MARGIN;
+    const { slots, control, plant, derivative } = this;
+    const { calls, immersionCalls, hasFault } = this.#memory;
+    switch (what) {
+      case 'stat':
+        if (hasFault) return NEVER;
+        return statCrossing(this.#cylinderStat, calls.hotWater, this.reading(value(slots.bead)));
+      case 'roomStat':
+        if (!arrangementOf(plant.variant.heating.arrangement).heated) return NEVER;
+        return statCrossing(this.#roomStat, calls.heating, value(slots.air));
+      case 'immersionStat':
+        if (plant.immersion === null) return NEVER;
+        return statCrossing(this.#immersionStat, immersionCalls, value(plant.immersion.layer));
+      case 'merge':
+        return largestInversion(control.pools, value, borders) - POOL_MARGIN;
+      case 'part': {
+        evaluate();
+        const { layerCapacity } = plant.cylinder;
+        return (
+          largestSinking(control.pools, derivative.net, derivative.rates, layerCapacity) -
+          HEAT_MARGIN
+        );
       }
-      return limit === 'idle' ? service.flowLimit - flows.flow - TEMPERATURE_MARGIN : NEVER;
+      default:
+        return this.#source.crossing(what, value, evaluate);
     }
-    if (limit === 'flowLimit') return -flows.boilerHeat - LIMIT_MARGIN;
-    return limit === 'output' ? flows.flow - service.flowLimit - TEMPERATURE_MARGIN : NEVER;
   }
 
   /** Throws a switch and puts everything that follows from it in order. @param y  the state there, written */
-  throwSwitch(what: Switch, y: number[]): Mark['kind'] | null {
-    const { calls, control } = this;
+  throwSwitch(what: Switch, y: number[]): Happened {
+    const { calls, immersionCalls } = this.#memory;
     switch (what) {
       case 'stat':
-        this.calls = { ...calls, hotWater: !calls.hotWater };
-        this.settle(y);
-        return calls.hotWater ? 'statSatisfied' : 'hotWaterCalled';
+        this.#memory = { ...this.#memory, calls: { ...calls, hotWater: !calls.hotWater } };
+        return [calls.hotWater ? 'statSatisfied' : 'hotWaterCalled', ...this.settle(y)];
       case 'roomStat':
-        this.calls = { ...calls, heating: !calls.heating };
-        this.settle(y);
-        return calls.heating ? 'roomSatisfied' : 'heatingCalled';
-      case 'limitUp':
-        control.limit = control.limit === 'idle' ? 'flowLimit' : 'output';
+        this.#memory = { ...this.#memory, calls: { ...calls, heating: !calls.heating } };
+        return [calls.heating ? 'roomSatisfied' : 'heatingCalled', ...this.settle(y)];
+      case 'immersionStat':
+        this.#memory = { ...this.#memory, immersionCalls: !immersionCalls };
+        return [immersionCalls ? 'immersionOff' : 'immersionOn', ...this.settle(y)];
+      case 'merge':
+      case 'part':
         this.#regroup(y);
-        return 'limitChanged';
-      case 'limitDown':
-        control.limit = control.limit === 'output' ? 'flowLimit' : 'idle';
+        return [];
+      default: {
+        const mark = this.#source.throwSwitch(what, y[this.slots.clock], y);
+        this.control.limit = this.#limit();
         this.#regroup(y);
-        return 'limitChanged';
-      default:
-        this.#regroup(y);
-        return null;
+        return mark === null ? [] : [mark];
+      }
     }
   }
 
   /** Opens or shuts a draw, m³/s. @param y  the state there, written */
-  setDraw(flow: number, y: number[]): void {
+  setDraw(flow: number, y: number[]): Happened {
     this.control.drawFlow = flow;
-    this.settle(y);
+    return this.settle(y);
   }
 
-  /** Valves from calls, boiler limit from what is taken, pools from where heat goes. */
-  settle(y: number[]): void {
+  /** Valves from calls, burner from what they ask, pools from where heat goes. */
+  settle(y: number[], clock = y[this.slots.clock]): Happened {
     const { control, plant } = this;
-    this.mode = modeFor(plant.variant.heating.arrangement, this.calls);
-    control.service = serviceFor(plant, this.mode);
-    control.limit = this.#limitAt(y);
+    const { variant } = plant;
+    this.#memory = dispatch(variant, this.#memory, clock);
+    const answered = answeredCalls(variant, this.#memory, clock);
+    const fires = mayFire(this.#memory, answered);
+    control.service = plant.built !== null || fires ? serviceFor(plant, this.#memory.mode) : closed;
+    control.immersionIsOn = this.#memory.immersionCalls;
+    const mark = this.#source.settle(fires, clock, y);
+    control.limit = this.#limit();
     this.#regroup(y);
+    return mark === null ? [] : [mark];
+  }
+
+  #limit(): Limit {
+    const { control } = this;
+    if (!waterFlows(control.service)) return this.#memory.nextMode === null ? 'off' : 'valve';
+    if (this.#memory.timers.overrun !== Number.POSITIVE_INFINITY) return 'overrun';
+    return this.#source.limit();
   }
 
   #regroup(y: number[]): void {
@@ -163,30 +281,10 @@ export class System {
     };
     regroup(this.control.pools, y, net, this.plant.cylinder.layers);
   }
-
-  #limitAt(y: ArrayLike<number>): Limit {
-    const { service } = this.control;
-    const { primary, variant } = this.plant;
-    if (service.coil === null && service.radiatorRate === 0) return 'off';
-    const taken = heatTaken(service, primary, service.flowLimit, y, y[this.slots.radiator]);
-    if (taken > variant.boiler.output) return 'output';
-    return taken < 0 ? 'idle' : 'flowLimit';
-  }
 }
 
-/** Which circuits are open in a mode, at which flow. */
-function serviceFor(plant: Plant, mode: Mode): Service {
-  const both = mode.coilRuns && mode.radiatorsRun;
-  const { boiler } = plant.variant;
-  return {
-    coil: mode.coilRuns ? (both ? plant.coilShared : plant.coilAlone) : null,
-    radiatorRate: mode.radiatorsRun ? (both ? plant.radiatorsShared : plant.radiatorsAlone) : 0,
-    flowLimit: mode.limitOf === 'hotWater' ? boiler.hotWaterFlow : boiler.heatingFlow,
-  };
-}
-
-const NEVER = Number.NEGATIVE_INFINITY;
+// common practice, no source: a reading off this scale is taken for a fault
+const LOWEST_READING = -50; // °C
+const HIGHEST_READING = 200; // °C
 const HEAT_MARGIN = 1e-3; // W
-const LIMIT_MARGIN = 2; // W; the flow temperature of a boiler at full output is found to a tenth of it
-const TEMPERATURE_MARGIN = 1e-6; // K
 const POOL_MARGIN = 1e-7; // K

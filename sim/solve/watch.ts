@@ -2,7 +2,7 @@ import type { Seconds } from '../../shared/units.ts';
 import { firstCrossing } from './crossing.ts';
 import { Interpolant } from './interpolant.ts';
 import { invertedBorders } from './pools.ts';
-import { type Switch, switches, type System } from './system.ts';
+import type { Switch, System } from './system.ts';
 
 /** A switch and the time at which it is thrown. */
 export interface Thrown {
@@ -16,10 +16,11 @@ export class Watch {
   readonly inside: Interpolant;
 
   readonly #system: System;
-  readonly #ends = new Float64Array(switches.length);
+  readonly #ends: Float64Array;
 
   constructor(system: System) {
     this.#system = system;
+    this.#ends = new Float64Array(system.switches.length);
     this.inside = new Interpolant(system.slots.count, (y) => system.derivative.at(y));
   }
 
@@ -33,6 +34,7 @@ export class Watch {
     const ends = this.#ends;
     const { inside } = this;
     const system = this.#system;
+    const { switches } = system;
     inside.advance(from, to, now);
     for (let which = 0; which < switches.length; which++) {
       ends[which] = system.crossing(switches[which], (slot) => now[slot], alreadyEvaluated);

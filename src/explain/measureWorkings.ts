@@ -1,6 +1,8 @@
 import { measureWords } from '../../shared/format.ts';
 import { type Measures, measureRows, type Result } from '../../shared/result.ts';
 import { columnStep, usableStep } from './momentWorkings.ts';
+import { energySteps } from './energySteps.ts';
+import { flowNote } from './networkSteps.ts';
 import { type Reading, readingAt, waterOf } from './reading.ts';
 import { callsAt, houseLoses } from './relations/control.ts';
 import { coldLeft, risePerMinute } from './relations/store.ts';
@@ -17,7 +19,7 @@ export function measureWorking(key: keyof Measures, result: Result): Working {
     note:
       value === null
         ? 'It was not reached during this run, so the numbers are left open.'
-        : (notes[key] ?? ''),
+        : noteOf(key, result),
     further: further[key] ?? [],
   };
 }
@@ -83,9 +85,11 @@ function stepsOf(key: keyof Measures, result: Result): Step[] {
         worked(houseLoses, {
           loss: variant.house.heatLoss,
           air: measures.lowestRoom ?? Number.NaN,
-          outside: variant.house.outside,
+          outside: read().of('outside'),
         }),
       ];
+    default:
+      return energySteps(key, result);
   }
 }
 
@@ -106,6 +110,9 @@ function momentOf(key: keyof Measures, result: Result): number {
       return trace.time[largest(trace.of.top)];
     case 'meanReturn':
       return satisfied / 2;
+    case 'lowestRoom':
+    case 'lowestRoomAt':
+      return measures.lowestRoomAt ?? 0;
     case 'outputLimitTime':
     case 'flowLimitTime': {
       const held = phases.find(({ coilRuns, limit }) => coilRuns && limit === 'flowLimit');
@@ -128,6 +135,10 @@ function largest(values: Float64Array): number {
   return best;
 }
 
+function noteOf(key: keyof Measures, result: Result): string {
+  return key === 'coilFlow' || key === 'radiatorFlow' ? flowNote(result) : (notes[key] ?? '');
+}
+
 const notes: Partial<Record<keyof Measures, string>> = {
   recovery:
     'The mean coil output is a result of the run, not an input: the settings beside it show what would raise it.',
@@ -139,6 +150,17 @@ const notes: Partial<Record<keyof Measures, string>> = {
   topAtSatisfied: 'Shown for the last second before the stat was satisfied.',
   hottest: 'Shown for the moment at which the top is hottest.',
   peakCoilHeat: 'Shown for the moment at which it was highest.',
+  minimumTime:
+    'Shown for the first time the burner was at its least, and for the mean of its bursts.',
+  restingTime: 'The mean burst and the mean rest; waits for a valve are counted with the rests.',
+  leftInPrimary:
+    'The rise is the mean of the run above the air around, with the metal counted as water.',
+  efficiency: 'The lower line is for the mean return of the reheat and the mean load while lit.',
+  condensingShare: 'Summed over the run; the lower line says how each moment is weighed.',
+  fuelForHeating: 'Fuel is shared out by the heat that goes to radiators and coil at each moment.',
+  coldRoomTime: 'The minutes of the run below this are counted.',
+  sufficientFlow:
+    'On the mean outside temperature, with the flow the radiators have to themselves.',
 };
 
 const further: Partial<Record<keyof Measures, readonly { label: string; key: WorkingKey }[]>> = {
@@ -153,5 +175,15 @@ const further: Partial<Record<keyof Measures, readonly { label: string; key: Wor
   peakCoilHeat: [{ label: 'what the coil passes now', key: 'moment.coilHeat' }],
   flowLimitTime: [{ label: 'what the coil passes now', key: 'moment.coilHeat' }],
   outputLimitTime: [{ label: 'what the boiler gives now', key: 'moment.boilerHeat' }],
+  minimumTime: [{ label: 'what the coil passes now', key: 'moment.coilHeat' }],
+  restingTime: [{ label: 'burner starts', key: 'measure.burnerStarts' }],
+  burnerStarts: [{ label: 'how long it was lit', key: 'measure.burnerTime' }],
+  fuel: [{ label: 'efficiency', key: 'measure.efficiency' }],
+  fuelForHeating: [{ label: 'all the fuel', key: 'measure.fuel' }],
+  efficiency: [{ label: 'efficiency now', key: 'moment.boilerHeat' }],
+  cost: [{ label: 'the fuel', key: 'measure.fuel' }],
+  carbon: [{ label: 'the fuel', key: 'measure.fuel' }],
+  coilFlow: [{ label: 'its speed', key: 'measure.primaryVelocity' }],
+  sufficientFlow: [{ label: 'what the radiators give now', key: 'moment.radiatorHeat' }],
   coldAtSatisfied: [{ label: 'usable when satisfied', key: 'measure.usableAtSatisfied' }],
 };

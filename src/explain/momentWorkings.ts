@@ -1,7 +1,9 @@
 import { celsius, litres, quantityText } from '../../shared/format.ts';
 import { type Quantity, quantities, type Result } from '../../shared/result.ts';
 import { WALL_METALS, conductionRecord } from '../../sim/closures/conduction.ts';
+import { copperTubes } from '../../sim/closures/copperTube.ts';
 import { MIXED } from '../../sim/closures/mixedLitres.ts';
+import { pipeHeatLossRecord } from '../../sim/closures/pipeHeatLoss.ts';
 import { pipeEndRecord } from '../../sim/closures/pipeLoss.ts';
 import { radiatorRecord } from '../../sim/closures/radiator.ts';
 import {
@@ -9,10 +11,13 @@ import {
   standingLossRecord,
   TEST_DIFFERENCE,
 } from '../../sim/closures/standingLoss.ts';
+import { burnerSteps, efficiencyNote, fuelSteps, targetSteps } from './boilerSteps.ts';
+import { type CircuitFlow, flowNote, flowSteps } from './networkSteps.ts';
 import { type Reading, waterOf } from './reading.ts';
-import { houseLoses, sensorFollows } from './relations/control.ts';
+import { callsAt, houseLoses, outsideWave } from './relations/control.ts';
 import { cylinderLoss, risePerMinute, usableLitres } from './relations/store.ts';
 import { coilPasses, flowNeeded, returnLeft, streamHeat } from './relations/stream.ts';
+import { beadSteps, readingSteps, sensorNote } from './sensorSteps.ts';
 import { type Step, type Working, type WorkingKey, worked } from './working.ts';
 
 /** The working of a quantity at one moment. @param when  e.g. `at 30 min` */
@@ -26,7 +31,7 @@ export function momentWorking(
   return {
     title: `${when}, ${quantities[quantity].label} ${text}`,
     steps: stepsOf(quantity, result, reading),
-    note: noteOf(quantity, reading),
+    note: noteOf(quantity, result, reading),
     further: furtherOf(quantity),
   };
 }
@@ -46,6 +51,7 @@ function stepsOf(quantity: Quantity, result: Result, reading: Reading): Step[] {
         }),
       ];
     case 'boilerHeat':
+      if (variant.boiler.model === 'asBuilt') return burnerSteps(result, reading);
       return [
         worked(streamHeat, {
           mc: boilerRate(reading),
@@ -53,6 +59,23 @@ function stepsOf(quantity: Quantity, result: Result, reading: Reading): Step[] {
           back: of('returnTemperature'),
         }),
       ];
+    case 'fuel':
+      return fuelSteps(result, reading);
+    case 'flowTarget':
+      return targetSteps(result, reading);
+    case 'coilFlow':
+      return flowSteps(result, 'coil', circuitFlow(reading, 'coilFlow'));
+    case 'radiatorFlow':
+      return flowSteps(result, 'radiators', circuitFlow(reading, 'radiatorFlow'));
+    case 'immersionHeat':
+      return [
+        worked(callsAt, {
+          setPoint: variant.immersion.setPoint,
+          differential: variant.immersion.differential,
+        }),
+      ];
+    case 'outside':
+      return [worked(outsideWave, outsideAt(result, reading))];
     case 'flow':
       return [
         worked(flowNeeded, {
@@ -67,23 +90,11 @@ function stepsOf(quantity: Quantity, result: Result, reading: Reading): Step[] {
       ];
     case 'coilInlet':
     case 'pipeLoss':
-      return [
-        worked(pipeEndRecord, {
-          inlet: of('flow'),
-          around: variant.cylinder.surroundings,
-          loss: variant.primary.heatLoss,
-          length: variant.primary.length,
-          mc,
-        }),
-      ];
+      return pipeSteps(result, reading);
+    case 'bead':
+      return beadSteps(result, reading);
     case 'sensor':
-      return [
-        worked(sensorFollows, {
-          water: reading.atSensor,
-          reading: of('sensor'),
-          lag: variant.stat.lag,
-        }),
-      ];
+      return readingSteps(result, reading);
     case 'top':
     case 'coilWater':
       return [
@@ -125,10 +136,41 @@ function stepsOf(quantity: Quantity, result: Result, reading: Reading): Step[] {
         worked(houseLoses, {
           loss: variant.house.heatLoss,
           air: of('air'),
-          outside: variant.house.outside,
+          outside: of('outside'),
         }),
       ];
   }
+}
+
+/** Flow in one circuit, and all the water through the boiler. */
+function circuitFlow({ of }: Reading, key: 'coilFlow' | 'radiatorFlow'): CircuitFlow {
+  const [coil, radiators] = [of('coilFlow'), of('radiatorFlow')];
+  return { flow: of(key), whole: coil + radiators, isShared: coil > 0 && radiators > 0 };
+}
+
+/** The pipe between boiler and coil; its loss for each metre is that of the run. */
+function pipeSteps({ variant }: Result, { of, heatRate: mc }: Reading): Step[] {
+  const { lossFrom, heatLoss, length, lagging, size } = variant.primary;
+  const { surroundings } = variant.cylinder;
+  const fall = (of('coilInlet') - surroundings) / (of('flow') - surroundings);
+  const found = fall > 0 && fall < 1 && length > 0 ? (-Math.log(fall) * mc) / length : Number.NaN;
+  const loss = lossFrom === 'given' ? heatLoss : found;
+  const end = worked(pipeEndRecord, {
+    inlet: of('flow'),
+    around: surroundings,
+    loss,
+    length,
+    mc,
+  });
+  if (lossFrom === 'given') return [end];
+  const { outside } = copperTubes[size];
+  return [end, worked(pipeHeatLossRecord, { outside, lagging })];
+}
+
+/** Terms of the daily wave at a moment. */
+function outsideAt({ variant }: Result, { at }: Reading) {
+  const { outside: mean, outsideSwing: swing } = variant.house;
+  return { mean, swing, hours: variant.programme.startsAt + at - WARMEST };
 }
 
 /** The litres of a reading, with the incoming cold of the variant. */
@@ -153,8 +195,34 @@ export function columnStep(result: Result, reading: Reading): Step {
   });
 }
 
-function noteOf(quantity: Quantity, reading: Reading): string {
+function noteOf(quantity: Quantity, result: Result, reading: Reading): string {
   switch (quantity) {
+    case 'boilerHeat':
+      return result.variant.boiler.model === 'asBuilt' ? efficiencyNote(result) : '';
+    case 'fuel':
+      return efficiencyNote(result);
+    case 'flow':
+    case 'returnTemperature':
+      return result.variant.boiler.model === 'asBuilt'
+        ? 'Boiler, pipes and coil hold heat, so the flow follows what is burnt and taken with a delay that this line leaves out.'
+        : '';
+    case 'flowTarget':
+      return 'The target is a setting, or follows rooms or weather where heating is compensated.';
+    case 'coilFlow':
+    case 'radiatorFlow':
+      return flowNote(result);
+    case 'coilInlet':
+    case 'pipeLoss':
+      return result.variant.boiler.model === 'asBuilt'
+        ? 'The pipe holds water and metal of its own, so its end follows its start with a delay; the loss counts the case of the boiler too.'
+        : '';
+    case 'sensor':
+    case 'bead':
+      return sensorNote(result, reading);
+    case 'immersionHeat':
+      return 'It gives its full power or nothing: its own stat, at its own height, decides.';
+    case 'outside':
+      return result.variant.house.outsideSwing === 0 ? 'Constant all day here.' : '';
     case 'coilHeat':
     case 'coilOutlet':
       return Number.isFinite(reading.conductance)
@@ -194,7 +262,16 @@ function furtherOf(quantity: Quantity): { label: string; key: WorkingKey }[] {
     case 'top':
       return [{ label: 'what the coil passes', key: 'moment.coilHeat' }];
     case 'sensor':
-      return [{ label: 'where the stat calls again', key: 'stat.callsAt' }];
+      return [
+        { label: 'how the sensor follows the water', key: 'moment.bead' },
+        { label: 'where the stat calls again', key: 'stat.callsAt' },
+      ];
+    case 'fuel':
+      return [{ label: 'what the boiler gives', key: 'moment.boilerHeat' }];
+    case 'flowTarget':
+      return [{ label: 'flow', key: 'moment.flow' }];
+    case 'coilFlow':
+      return [{ label: 'speed in the primary pipe', key: 'measure.primaryVelocity' }];
     default:
       return [];
   }
@@ -210,3 +287,4 @@ function capacityAt(result: Result, temperature: number): number {
 }
 
 const DAY = 86_400; // s
+const WARMEST = 15 * 3600; // s after midnight, as the model has it

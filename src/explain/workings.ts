@@ -6,8 +6,9 @@ import { coilWorking } from './coilWorkings.ts';
 import { measureWorking } from './measureWorkings.ts';
 import { columnStep, momentWorking } from './momentWorkings.ts';
 import { readingAt } from './reading.ts';
-import { callsAt, sensorFollows } from './relations/control.ts';
+import { callsAt } from './relations/control.ts';
 import { flowNeeded } from './relations/stream.ts';
+import { beadSteps, sensorNote } from './sensorSteps.ts';
 import { type Working, type WorkingKey, worked } from './working.ts';
 
 /** How a number of a result came about, at the moment in hand. */
@@ -30,14 +31,8 @@ export function workingOf(key: WorkingKey, result: Result, at: Seconds): Working
     case 'stat.follows':
       return {
         title: `${when} the sensor runs behind the water`,
-        steps: [
-          worked(sensorFollows, {
-            water: reading.atSensor,
-            reading: reading.of('sensor'),
-            lag: stat.lag,
-          }),
-        ],
-        note: '',
+        steps: beadSteps(result, reading),
+        note: sensorNote(result, reading),
         further: [{ label: 'where the stat calls again', key: 'stat.callsAt' }],
       };
     case 'store.conduction':
@@ -69,7 +64,7 @@ export function workingOf(key: WorkingKey, result: Result, at: Seconds): Working
             mc: reading.heatRate,
           }),
         ],
-        note: `The flow limit is ${shown(boiler.hotWaterFlow, 'celsius', 0)}: above it the boiler gives less than its full output.`,
+        note: `The flow limit is ${shown(boiler.targets === 'separate' ? boiler.hotWaterFlow : boiler.heatingFlow, 'celsius', 0)}: above it the boiler gives less than its full output.`,
         further: [{ label: 'what the coil passes', key: 'moment.coilHeat' }],
       };
     default:

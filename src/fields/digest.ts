@@ -19,9 +19,15 @@ function made(group: Group, variant: Variant): string {
   const say = (path: FieldPath) => settingText(path, settingOf(variant, path));
   switch (group) {
     case 'boiler':
-      return `${say('boiler.output')}, limit ${say('boiler.hotWaterFlow')}`;
+      return `${say('boiler.output')}, ${variant.boiler.targets === 'shared' ? `both ${say('boiler.heatingFlow')}` : `hot water ${say('boiler.hotWaterFlow')}`}`;
     case 'primary':
-      return `${say('primary.flow')}, ${say('primary.length')} away`;
+      return variant.primary.flowFrom === 'given'
+        ? `${say('primary.flow')}, ${say('primary.length')} away`
+        : `${say('primary.size')}, ${say('primary.length')} away`;
+    case 'circulator':
+      return variant.circulator.kind === 'curve'
+        ? `${say('circulator.shutOffHead')}, ${say('circulator.largestFlow')}`
+        : `holds ${say('circulator.setHead')}`;
     case 'coil':
       return coilDigest('coil', variant);
     case 'secondCoil':
@@ -30,6 +36,12 @@ function made(group: Group, variant: Variant): string {
       return `${say('cylinder.volume')}, ${say('cylinder.height')}`;
     case 'stat':
       return `${say('stat.sensorHeight')}, ${say('stat.setPoint')} − ${say('stat.differential')}`;
+    case 'sensor':
+      return sensorDigest(variant);
+    case 'immersion':
+      return variant.immersion.used === 'no'
+        ? 'none'
+        : `${say('immersion.output')}, ${say('immersion.used')}`;
     case 'draw':
       return variant.draw.volume === 0 ? 'none' : `${say('draw.volume')} at ${say('draw.flow')}`;
     case 'start':
@@ -38,9 +50,32 @@ function made(group: Group, variant: Variant): string {
       return say('heating.arrangement');
     case 'house':
       return `${say('house.heatLoss')}, outside ${say('house.outside')}`;
+    case 'programme':
+      return programmeDigest(variant);
+    case 'prices':
+      return `fuel ${say('prices.fuel')}`;
     case 'run':
       return `${say('run.duration')}, ${say('run.layers')} layers`;
   }
+}
+
+function sensorDigest({ sensor }: Variant): string {
+  if (sensor.element === 'true') return 'reads true';
+  const bad = [
+    sensor.jointResistance > 0 && 'bad joint',
+    sensor.dampResistance > 0 && 'damp',
+    sensor.fault !== 'none' && sensor.fault,
+  ].filter(Boolean);
+  const element = sensor.element === 'platinum' ? 'platinum' : 'thermistor';
+  return [element, ...bad].join(', ');
+}
+
+function programmeDigest({ programme }: Variant): string {
+  const timed = [
+    programme.hotWater === 'timed' && 'hot water',
+    programme.heating === 'timed' && 'heating',
+  ].filter(Boolean);
+  return timed.length === 0 ? 'always on' : `${timed.join(' and ')} timed`;
 }
 
 function coilDigest(group: 'coil' | 'secondCoil', variant: Variant): string {

@@ -1,13 +1,21 @@
-import { duration, figure } from '../../shared/format.ts';
 import type { Phase, Result } from '../../shared/result.ts';
 import type { Stretch } from '../charts/LimitStrip.svelte';
+import { mergedStretches } from './mergedStretches.ts';
+import { shortMinutes } from './shortMinutes.ts';
+
+type Held = Exclude<Phase['limit'], 'off'> | 'waiting' | 'rooms' | 'off';
 
 /** Words for what holds the boiler, in full and ever shorter. */
-const words: Readonly<Record<Stretch['pattern'], readonly string[]>> = {
+const words: Readonly<Record<Held, readonly string[]>> = {
   waiting: ['waiting for the call', 'waiting', 'wait'],
   output: ['boiler at full output', 'full output', 'boiler'],
   flowLimit: ['flow at its limit', 'flow limit', 'limit'],
-  idle: ['resting'],
+  minimum: ['boiler at its least', 'at its least', 'least'],
+  resting: ['burner resting', 'resting', 'rest'],
+  lockedOut: ['boiler locked out', 'locked out', 'locked'],
+  idle: ['return too hot', 'idle'],
+  valve: ['valve moving', 'valve'],
+  overrun: ['pump overrun', 'overrun'],
   rooms: ['rooms only', 'rooms'],
   off: ['off'],
 };
@@ -17,19 +25,11 @@ const words: Readonly<Record<Stretch['pattern'], readonly string[]>> = {
  * lasts under half a second between two samples of a switch is left out.
  */
 export function limitStretches(result: Result): Stretch[] {
-  const merged: { pattern: Stretch['pattern']; from: number; to: number }[] = [];
   const called = result.marks.find((mark) => mark.kind === 'hotWaterCalled')?.at ?? Infinity;
-  for (const phase of result.phases) {
-    if (phase.to - phase.from < 0.5) continue;
-    const pattern = patternOf(phase, called);
-    const last = merged.at(-1);
-    if (last?.pattern === pattern) last.to = phase.to;
-    else merged.push({ pattern, from: phase.from, to: phase.to });
-  }
-  return merged.map((stretch) => ({
+  return mergedStretches(result.phases, (phase) => patternOf(phase, called)).map((stretch) => ({
     ...stretch,
     words: words[stretch.pattern],
-    minutes: stretch.pattern === 'off' ? '' : shortMinutes(stretch.to - stretch.from),
+    minutes: stretch.pattern === 'off' ? '' : shortMinutes(stretch),
   }));
 }
 
@@ -41,13 +41,8 @@ export function heldBy(result: Result, seconds: number): string {
   return here === undefined ? '' : here.words[0];
 }
 
-/** Minutes without their unit, which the axis below the strip names. */
-function shortMinutes(seconds: number): string {
-  return seconds < 7200 ? figure(seconds / 60, 1) : duration(seconds);
-}
-
-function patternOf(phase: Phase, called: number): Stretch['pattern'] {
-  if (phase.coilRuns) return phase.limit;
+function patternOf(phase: Phase, called: number): Held {
+  if (phase.coilRuns || phase.limit === 'valve' || phase.limit === 'overrun') return phase.limit;
   if (phase.radiatorsRun) return 'rooms';
   return phase.from < called && called < Infinity ? 'waiting' : 'off';
 }

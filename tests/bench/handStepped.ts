@@ -14,7 +14,7 @@ export function handStepped(variant: Variant, step: number): { recovery: number;
   const { slots, derivative } = system;
   const from = system.start();
   let y = [...from.state];
-  system.resume(from.calls, y);
+  system.resume(from.memory, y);
   const capacity = new Float64Array(layers).fill(layerCapacity);
   const column = new Float64Array(layers);
   // alone: the pools of the run are not used
@@ -30,14 +30,14 @@ export function handStepped(variant: Variant, step: number): { recovery: number;
     const b = rate(ahead(a, step / 2));
     const c = rate(ahead(b, step / 2));
     const d = rate(ahead(c, step));
-    const before = y[slots.sensor];
+    const before = y[slots.bead];
     y = y.map((value, i) => value + (step / 6) * (a[i] + 2 * b[i] + 2 * c[i] + d[i]));
     for (let i = 0; i < layers; i++) column[i] = y[i];
     mixColumn(column, capacity);
     for (let i = 0; i < layers; i++) y[i] = column[i];
     const { setPoint } = variant.stat;
-    if (Number.isNaN(recovery) && system.calls.hotWater && y[slots.sensor] >= setPoint) {
-      recovery = t + (step * (setPoint - before)) / (y[slots.sensor] - before);
+    if (Number.isNaN(recovery) && system.calls.hotWater && y[slots.bead] >= setPoint) {
+      recovery = t + (step * (setPoint - before)) / (y[slots.bead] - before);
       system.throwSwitch('stat', y);
     }
     system.settle(y);

@@ -1,4 +1,5 @@
 import type { PatternDraw } from '../../shared/drawPattern.ts';
+import { plainVariant } from '../make/plainVariant.ts';
 import { defaultVariant } from '../../shared/fields.ts';
 import type { Result } from '../../shared/result.ts';
 import type { Variant } from '../../shared/variant.ts';
@@ -8,8 +9,23 @@ import { handStepped } from './handStepped.ts';
 
 // What a run costs. Prints medians; asserts nothing, for a timing is a fact about one machine.
 
-const cold = defaultVariant('default settings');
+// an ideal boiler and a given flow: coil, cylinder and output limit only
+const cold = plainVariant('ideal boiler');
 const hour = 3600;
+
+/** Every part on: boiler as built, network, thermistor chain, compensated heating, daily wave, programme, immersion heater. */
+const wholePlant: Variant = (() => {
+  const base = defaultVariant('whole plant');
+  return {
+    ...base,
+    stat: { ...base.stat, mounting: 'dryPocket' },
+    sensor: { ...base.sensor, element: 'thermistor' },
+    immersion: { ...base.immersion, used: 'withBoiler', height: 0.9, setPoint: 50 },
+    heating: { ...base.heating, control: 'weatherCompensation' },
+    house: { ...base.house, outsideSwing: 4 },
+    programme: { ...base.programme, heating: 'timed' },
+  };
+})();
 
 /** The default with the upper 40 % hot and a smooth boundary a third of a metre thick. */
 const thermocline: Variant = {
@@ -55,6 +71,13 @@ for (const [name, variant] of Object.entries({ cold, thermocline })) {
 }
 const day = timed(longer(cold, 24), dayPattern);
 row('cold, 24 h with 8 draws, 48 layers', day.ms, day.run.cost.derivativeCalls);
+
+const plant = timed(longer(wholePlant, 2));
+row('whole plant, 2 h, 48 layers', plant.ms, plant.run.cost.derivativeCalls, 'bar 10 ms');
+const plantDay = timed(longer(wholePlant, 24), dayPattern);
+row('whole plant, 24 h with 8 draws', plantDay.ms, plantDay.run.cost.derivativeCalls, 'bar 120 ms');
+const built = timed(longer(defaultVariant('as built'), 2));
+row('boiler as built, defaults, 2 h', built.ms, built.run.cost.derivativeCalls);
 
 // The same equations by hand: classical Runge-Kutta in equal steps, mixed after each step
 const exact = simulateToEnd(longer(cold, 2), { tolerance: 1e-8 }).measures.recovery ?? Number.NaN;

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { defaultVariant } from '../../shared/fields.ts';
+import { plainVariant } from './plainVariant.ts';
 import type { Variant } from '../../shared/variant.ts';
 import { makePlant } from '../../sim/plant/plant.ts';
 import { marchToEnd } from './marchToEnd.ts';
@@ -28,7 +28,7 @@ export const anyReheat: fc.Arbitrary<Variant> = fc
     ),
   })
   .map((part) => {
-    const base = defaultVariant('any reheat');
+    const base = plainVariant('any reheat');
     const top = 0.3 + 0.4 * part.coilTop;
     return {
       ...base,

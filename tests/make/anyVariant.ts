@@ -39,6 +39,26 @@ function fitted(loose: Variant, shares: readonly number[]): Variant {
   variant = set(variant, 'draw.inletMixing', 0.5 * shares[3]);
   variant = set(variant, 'start.boundary', 0.5 * shares[4]);
   variant = set(variant, 'start.hotTemperature', 40 + 40 * shares[5]);
+  variant = set(variant, 'immersion.height', 0.02 + 0.9 * shares[1]);
+  // outputs and temperatures of the boiler in order, and a flow that some network can have
+  const { output, offMargin, hotWaterFlow, heatingFlow } = variant.boiler;
+  variant = set(variant, 'boiler.minimumOutput', Math.max(500, output * shares[2]));
+  variant = set(
+    variant,
+    'boiler.highLimit',
+    Math.min(110, Math.max(60, Math.ceil(Math.max(hotWaterFlow, heatingFlow) + offMargin + 1))),
+  );
+  variant = set(variant, 'primary.valveDrop', 1000 + 20_000 * shares[3]);
+  variant = set(variant, 'programme.hotWaterFor', 300 + 20_000 * shares[4]);
+  variant = set(variant, 'heating.lowestFlow', 20 + (Math.min(heatingFlow, 60) - 20) * shares[5]);
+  variant = set(
+    variant,
+    'heating.designOutside',
+    Math.min(variant.heating.designOutside, variant.heating.roomSetPoint - 5),
+  );
+  variant = set(variant, 'sensor.steinhartA', 0.0011 + 0.0001 * shares[6]);
+  variant = set(variant, 'sensor.steinhartB', 0.00022 + 0.00002 * shares[7]);
+  variant = set(variant, 'sensor.steinhartC', 0.8e-7 + 0.2e-7 * shares[0]);
   for (const group of ['coil', 'secondCoil'] as const) {
     const bottom = group === 'coil' ? 0.1 * shares[6] : 0.5 + 0.1 * shares[6];
     variant = set(variant, `${group}.bottom`, bottom);

@@ -1,10 +1,10 @@
-import { defaultVariant } from '../../shared/fields.ts';
+import { plainVariant } from './plainVariant.ts';
 import type { Variant } from '../../shared/variant.ts';
 import { makePlant } from '../../sim/plant/plant.ts';
 import { ownDraws } from '../../sim/demand/schedule.ts';
 import { marchToEnd } from './marchToEnd.ts';
 
-const base = defaultVariant('default');
+const base = plainVariant('default');
 
 /** The runs on which the default layers and tolerance are judged. */
 export const convergenceVariants: readonly (readonly [string, Variant])[] = [

@@ -1,4 +1,4 @@
-import { defaultVariant } from '../../shared/fields.ts';
+import { plainVariant } from './plainVariant.ts';
 import type { Variant } from '../../shared/variant.ts';
 
 /** What a closed form leaves open; SI. The rest of the ideal variant does nothing. */
@@ -32,7 +32,7 @@ export const HEAT = 4.18e6;
  * without a limit of output.
  */
 export function idealVariant(ideal: Partial<Ideal> = {}): Variant {
-  const base = defaultVariant('ideal');
+  const base = plainVariant('ideal');
   const { height = 1.2, duration = 7200, layers = 1 } = ideal;
   return {
     ...base,
@@ -60,6 +60,7 @@ export function idealVariant(ideal: Partial<Ideal> = {}): Variant {
       surroundings: ideal.surroundings ?? 20,
     },
     stat: {
+      ...base.stat,
       sensorHeight: height / 2,
       lag: 0,
       setPoint: ideal.setPoint ?? 60,

@@ -44,6 +44,7 @@ export function inventedResult(wish: Wish = {}): Result {
     const flow = isHeated ? Math.min(80, 40 + 80 * share) : Number.NaN;
     const heat = isHeated ? (share <= 0.5 ? 24_000 : 24_000 - 24_000 * (share - 0.5)) : 0;
     of.sensor[sample] = water;
+    of.bead[sample] = water;
     of.top[sample] = water;
     of.bottom[sample] = bottom;
     of.flow[sample] = flow;
@@ -52,6 +53,9 @@ export function inventedResult(wish: Wish = {}): Result {
     of.coilOutlet[sample] = of.returnTemperature[sample];
     of.coilWater[sample] = water;
     of.boilerHeat[sample] = heat;
+    of.fuel[sample] = heat / 0.9;
+    of.flowTarget[sample] = isHeated ? 80 : Number.NaN;
+    of.coilFlow[sample] = isHeated ? 15 / 60_000 : 0;
     of.coilHeat[sample] = heat * 0.98;
     of.air[sample] = 20 - share;
     of.usable[sample] = 0.3 * Math.max(0, (water - 40) / 20);
@@ -68,6 +72,8 @@ export function inventedResult(wish: Wish = {}): Result {
     measures: { ...measuresOf(recovery, heatUp), ...wish.measures },
     balance: {
       fromBoiler: 4.4e7,
+      fromImmersion: 0,
+      gainedByPrimary: 0,
       gainedByStore: 4.3e7,
       gainedByHouse: 0,
       lostByCylinder: 5e5,
@@ -88,7 +94,7 @@ function sampleTimes(end: number, recovery: number | null): number[] {
 }
 
 function phasesOf(heatUp: number, end: number): Phase[] {
-  const heated = { coilRuns: true, radiatorsRun: false, draws: false };
+  const heated = { coilRuns: true, radiatorsRun: false, draws: false, immersionRuns: false };
   const phases: Phase[] = [
     { from: 0, to: heatUp / 2, ...heated, limit: 'output' },
     { from: heatUp / 2, to: heatUp, ...heated, limit: 'flowLimit' },
@@ -100,6 +106,7 @@ function phasesOf(heatUp: number, end: number): Phase[] {
       coilRuns: false,
       radiatorsRun: false,
       draws: false,
+      immersionRuns: false,
       limit: 'off',
     });
   }
@@ -118,6 +125,23 @@ function measuresOf(recovery: number | null, heatUp: number): Measures {
     waitingTime: 0,
     outputLimitTime: heatUp / 2,
     flowLimitTime: heatUp / 2,
+    minimumTime: 0,
+    restingTime: 0,
+    leftInPrimary: reached(1.2e6),
+    coilFlow: 15 / 60_000,
+    radiatorFlow: 15 / 60_000,
+    primaryVelocity: 0.78,
+    burnerStarts: 1,
+    burnerTime: heatUp,
+    fuel: 4.9e7,
+    fuelForHeating: 0,
+    efficiency: 0.9,
+    condensingShare: 0.5,
+    electricity: 0,
+    cost: 0.95,
+    carbon: 2.5,
+    coldRoomTime: 0,
+    sufficientFlow: 48,
     usableAtStart: 0,
     usableAtSatisfied: reached(0.3),
     usableAtCall: reached(0.18),

@@ -35,8 +35,26 @@ describe('saving and opening', () => {
   });
 
   test('a file with 2 keys, format and version, opens as the defaults', () => {
-    const text = '{"format": "reheat-bench variant", "version": 1}';
+    const text = '{"format": "reheat-bench variant", "version": 2}';
     expect(opened(text)).toEqual(defaultVariant('Cylinder'));
+  });
+
+  test('a file of version 1 opens with an ideal boiler, a given 15 l/min and valves without travel', () => {
+    const { boiler, primary, ...others } = opened(
+      '{"format": "reheat-bench variant", "version": 1}',
+    );
+    const defaults = defaultVariant('Cylinder');
+    expect(boiler).toEqual({ ...defaults.boiler, model: 'ideal' });
+    expect(primary).toEqual({
+      ...defaults.primary,
+      flowFrom: 'given',
+      lossFrom: 'given',
+      valveTravel: 0,
+    });
+    expect({ ...others, boiler: defaults.boiler, primary: defaults.primary }).toEqual(defaults);
+    expect(toText(opened('{"format": "reheat-bench variant", "version": 1}'))).toContain(
+      '"version": 2,',
+    );
   });
 
   test('a setting given twice, 20 kW and then 6 kW, stands at 6 kW', () => {
@@ -52,8 +70,8 @@ describe('saving and opening', () => {
     expect(opened(text).cylinder.height).toBe(1.5);
   });
 
-  test('a byte-order mark before the text and 9 presets open as they were saved', () => {
-    expect(presets).toHaveLength(9);
+  test('a byte-order mark before the text and 28 presets open as they were saved', () => {
+    expect(presets).toHaveLength(28);
     for (const preset of presets) {
       const variant = presetVariant(preset);
       expect(opened(`\ufeff${toText(variant)}`)).toEqual(variant);
@@ -70,7 +88,7 @@ describe('saving and opening', () => {
   });
 });
 
-const heading = '"format": "reheat-bench variant", "version": 1';
+const heading = '"format": "reheat-bench variant", "version": 2';
 const file = (rest: string) => `{${heading}, ${rest}}`;
 
 // text of the file, then the place and the sentence of each problem
@@ -112,15 +130,15 @@ const refused: readonly (readonly [text: string, ...problems: Place[]])[] = [
     ],
   ],
   [
-    '{"format": "reheat-bench variant", "version": 2}',
+    '{"format": "reheat-bench variant", "version": 3}',
     [
       'version',
-      'The file has version 2: it was saved by a newer Reheat Bench, and this one reads version 1.',
+      'The file has version 3: it was saved by a newer Reheat Bench, and this one reads versions 1 and 2.',
     ],
   ],
   [
     '{"format": "reheat-bench variant"}',
-    ['version', 'The file has version missing: it must be 1.'],
+    ['version', 'The file has version missing: it must be 1 or 2.'],
   ],
   [file('"name": 5'), ['name', 'The name must be text in quotes; it holds the number 5.']],
   [
@@ -148,7 +166,7 @@ const refused: readonly (readonly [text: string, ...problems: Place[]])[] = [
     file('"boiler": {"__proto__": {"output": 1}}'),
     [
       'boiler.__proto__',
-      'boiler.__proto__ is not a setting; boiler has outputKilowatts, hotWaterFlowCelsius, heatingFlowCelsius.',
+      'boiler.__proto__ is not a setting; boiler has model, outputKilowatts, minimumOutputKilowatts, hotWaterFlowCelsius, heatingFlowCelsius, targets and 10 more.',
     ],
   ],
   [

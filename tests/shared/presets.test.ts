@@ -8,6 +8,9 @@ import { simulateToEnd } from '../../sim/run/simulate.ts';
 
 const defaults = defaultVariant('Defaults');
 
+// what these two show is that it never comes: tests/sim/run/causes.test.ts
+const neverSatisfied = new Set(['sensor-too-high', 'sensor-too-low']);
+
 describe.each(presets)('$key', (preset) => {
   const variant = presetVariant(preset);
 
@@ -33,16 +36,20 @@ describe.each(presets)('$key', (preset) => {
     for (const { path } of others) expect(settingOf(variant, path)).toBe(settingOf(defaults, path));
   });
 
-  test('satisfies its stat within the run, so that there is something to explain', () => {
-    const { outcome, measures } = simulateToEnd(variant);
-    expect(outcome.kind).toBe('finished');
-    expect(measures.recovery).toBeGreaterThan(10 * 60);
-    expect(measures.recovery).toBeLessThan(variant.run.duration);
-  });
+  test.skipIf(neverSatisfied.has(preset.key))(
+    'satisfies its stat within the run, so that there is something to explain',
+    () => {
+      const { outcome, measures } = simulateToEnd(variant);
+      expect(outcome.kind).toBe('finished');
+      expect(measures.recovery).toBeGreaterThan(10 * 60);
+      expect(measures.recovery).toBeLessThan(variant.run.duration);
+    },
+  );
 });
 
-test('there are 9 presets of 9 names; the 1st is the worked example; an unknown name finds none', () => {
-  expect(new Set(presets.map(({ key }) => key)).size).toBe(9);
+test('there are 9 installations and 19 causes of 28 names; the 1st is the worked example; an unknown name finds none', () => {
+  expect(new Set(presets.map(({ key }) => key)).size).toBe(28);
+  expect(presets.filter(({ group }) => group === 'cause')).toHaveLength(19);
   expect(presets[0].key).toBe('family-as-found');
   expect(presetNamed('far-away')?.title).toBe('Far-away cylinder');
   expect(presetNamed('constructor')).toBeUndefined();

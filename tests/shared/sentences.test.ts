@@ -22,6 +22,7 @@ const phase = (from: number, to: number, limit: Phase['limit'], radiatorsRun = f
   coilRuns: true,
   radiatorsRun,
   draws: false,
+  immersionRuns: false,
   limit,
 });
 
@@ -143,7 +144,7 @@ describe('the finding', () => {
       const numbers = sentences.flatMap(({ parts }) =>
         parts.filter((part) => typeof part !== 'string'),
       );
-      expect(numbers.length).toBeGreaterThanOrEqual(3);
+      expect(numbers.length).toBeGreaterThanOrEqual(result.measures.recovery === null ? 0 : 3);
       for (const number of numbers) {
         expect(number.text).toBe(measureText(number.measure, result.measures[number.measure]));
       }

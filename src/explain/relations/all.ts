@@ -1,8 +1,22 @@
 import type { ClosureRecord } from '../../../shared/closureRecord.ts';
-import { callsAt, houseLoses, sensorFollows } from './control.ts';
+import { bill, carbonOfRun, heaterEnergy } from './bills.ts';
+import {
+  belowTarget,
+  burnerGives,
+  burnerLit,
+  burnerStarted,
+  fuelBurnt,
+  fuelOfRun,
+  meanEfficiency,
+  partOfWhole,
+  surplus,
+} from './burner.ts';
+import { callsAt, houseLoses, outsideWave, roomTooCold, sensorFollows } from './control.ts';
+import { boreSpeed } from './pipes.ts';
 import { coldLeft, cylinderLoss, risePerMinute, usableLitres } from './store.ts';
 import { coilPasses, flowNeeded, returnLeft, streamHeat } from './stream.ts';
 import { heatThrough, meanOutput, recoveryTime, ruleTime } from './timing.ts';
+import { ohmsInSeries, ohmsWithDamp, readsTrue, sensorSettles } from './wiring.ts';
 
 /** Balances that tie the numbers of a run together, printed as the published relations are. */
 export const relations: readonly ClosureRecord[] = [
@@ -21,4 +35,23 @@ export const relations: readonly ClosureRecord[] = [
   sensorFollows,
   callsAt,
   houseLoses,
+  burnerGives,
+  fuelBurnt,
+  fuelOfRun,
+  meanEfficiency,
+  partOfWhole,
+  belowTarget,
+  surplus,
+  burnerStarted,
+  burnerLit,
+  boreSpeed,
+  sensorSettles,
+  readsTrue,
+  ohmsInSeries,
+  ohmsWithDamp,
+  heaterEnergy,
+  bill,
+  carbonOfRun,
+  outsideWave,
+  roomTooCold,
 ];

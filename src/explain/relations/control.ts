@@ -1,5 +1,6 @@
 import type { ClosureRecord } from '../../../shared/closureRecord.ts';
-import { equals, frac, mi, mo, paren, row, sub } from '../../../shared/mathml.ts';
+import { equals, frac, mi, mn, mo, paren, row, sub, unit } from '../../../shared/mathml.ts';
+import { cosineOfTurns } from '../../../shared/portableMaths.ts';
 import { asResult, time } from './terms.ts';
 
 /** How fast the sensor follows the water. */
@@ -91,4 +92,69 @@ export const houseLoses: ClosureRecord = {
     note: 'Worked by hand: 250 W/K at 20 K.',
   },
   compute: ({ loss, air, outside }) => loss * (air - outside),
+};
+
+/** Outside air through the day. */
+export const outsideWave: ClosureRecord = {
+  key: 'outsideWave',
+  title: 'Outside air through the day',
+  result: { key: 'result', symbol: sub('T', 'o'), name: 'outside', unit: '°C' },
+  terms: [
+    { key: 'mean', symbol: sub('T', 'mean'), name: 'mean of the day', unit: '°C' },
+    { key: 'swing', symbol: mi('s'), name: 'half the range of the day', unit: 'K' },
+    {
+      key: 'hours',
+      symbol: mi('t'),
+      name: 'hours from the warmest',
+      unit: 'h',
+      factor: 1 / 3600,
+    },
+  ],
+  formula: equals(
+    '{result}',
+    '{mean}',
+    mo('+'),
+    '{swing}',
+    mo('·'),
+    mi('cos'),
+    paren(frac(row(mn(2), mi('π'), mo('·'), '{hours}'), row(mn(24), unit(' h')))),
+  ),
+  sentence: 'One wave a day about its mean, warmest in mid-afternoon; without a swing it is level.',
+  source: 'practice',
+  where: 'the warmest hour, 15:00, is an engineering guess',
+  range: 'any day without weather',
+  outside: 'extended',
+  changes: 'Only the settings of the house.',
+  example: {
+    given: { mean: 5, swing: 4, hours: 6 * 3600 },
+    gives: 5,
+    digits: 9,
+    note: 'Worked by hand: a quarter of a day from the warmest hour it is at its mean.',
+  },
+  compute: ({ mean, swing, hours }) => mean + swing * cosineOfTurns(hours / 86_400),
+};
+
+/** Below which the rooms count as too cold. */
+export const roomTooCold: ClosureRecord = {
+  key: 'roomTooCold',
+  title: 'Below which the rooms count as too cold',
+  result: { key: 'result', symbol: sub('T', 'cold'), name: 'too cold below', unit: '°C' },
+  terms: [
+    { key: 'setPoint', symbol: sub('T', 'set'), name: 'set-point of the rooms', unit: '°C' },
+    { key: 'differential', symbol: mi('Δ'), name: 'differential of their stat', unit: 'K' },
+  ],
+  formula: equals('{result}', '{setPoint}', mo('−'), mn(2), mo('·'), '{differential}'),
+  sentence: 'A differential below where the room stat calls, the rooms are felt to be cold.',
+  source: 'practice',
+  where: 'chosen here',
+  range: 'air of the rooms',
+  outside: 'no limits',
+  changes: 'A shorter reheat, a turn for the rooms, a heavier or better insulated house.',
+  example: {
+    given: { setPoint: 20, differential: 0.5 },
+    gives: 19,
+    digits: 9,
+    note: 'Worked by hand.',
+  },
+  compute: ({ setPoint, differential }) => setPoint - 2 * differential,
 };

@@ -34,13 +34,13 @@ beforeAll(async () => {
 afterAll(() => rm(folder, { recursive: true }));
 
 describe('the report of a run', () => {
-  test('has the finding, all 19 measures as the screen prints them, and every caution', async () => {
+  test('has the finding, all 36 measures as the screen prints them, and every caution', async () => {
     const { out, problems, exitCode } = await answer([file]);
     expect(problems).toEqual([]);
     expect(exitCode).toBe(0);
     expect(flat(out)).toContain(flat(plainFinding(result)));
     const keys = Object.keys(measureRows) as (keyof Measures)[];
-    expect(keys).toHaveLength(19);
+    expect(keys).toHaveLength(36);
     for (const key of keys) {
       const text =
         result.measures[key] === null ? 'not reached' : measureText(key, result.measures[key]);
@@ -69,7 +69,7 @@ describe('--json', () => {
     expect(printed.finding.join(' ')).toBe(plainFinding(result));
     expect(printed.measures.recoveryMinutes * 60).toBeCloseTo(result.measures.recovery ?? 0, 9);
     expect(printed.measures.usableAtCallLitres).toBeNull();
-    expect(Object.keys(printed.measures)).toHaveLength(19);
+    expect(Object.keys(printed.measures)).toHaveLength(36);
     expect(printed.outcome).toEqual({ kind: 'finished', atMinutes: 120 });
     expect(printed.balance.residualKilowattHours).toBe(result.balance.residual / 3_600_000);
   });
@@ -113,9 +113,9 @@ describe('--csv', () => {
 });
 
 describe('other answers', () => {
-  test('--examples lists 9 examples, and --example prints each so that it can be run', async () => {
+  test('--examples lists 28 examples, and --example prints each so that it can be run', async () => {
     const { out } = await answer(['--examples']);
-    expect(out.trimEnd().split('\n')).toHaveLength(9);
+    expect(out.trimEnd().split('\n')).toHaveLength(28);
     for (const preset of presets) {
       expect(out).toContain(preset.description);
       expect((await answer(['--example', preset.key])).out).toBe(toText(presetVariant(preset)));
@@ -125,7 +125,7 @@ describe('other answers', () => {
   test('--settings prints one row for each setting under 2 rows of heading', async () => {
     const lines = (await answer(['--settings'])).out.trimEnd().split('\n');
     expect(lines).toHaveLength(fields.length + 2);
-    expect(lines[2]).toBe('| `boiler.outputKilowatts` | Boiler output | 1 to 100 kW | 24 |');
+    expect(lines[3]).toBe('| `boiler.outputKilowatts` | Boiler output | 1 to 100 kW | 24 |');
   });
 
   test('--help names the 4 exit codes and the cautions', async () => {
@@ -149,6 +149,8 @@ describe('other answers', () => {
     },
   );
 
+  const options =
+    'there are --csv, --json, --example, --examples, --settings, --ohms, --degrees, --r25, --beta, --tolerance, --help';
   const refused: readonly (readonly [string[], string])[] = [
     [[], 'Name one file, or - for standard input; none was given. --help says more.'],
     [
@@ -156,14 +158,8 @@ describe('other answers', () => {
       'Name one file, or - for standard input; there are 2. --help says more.',
     ],
     [['--jsn', 'a.json'], '--jsn is not an option; the nearest is --json.'],
-    [
-      ['--frequency', 'a.json'],
-      '--frequency is not an option; there are --csv, --json, --example, --examples, --settings, --help.',
-    ],
-    [
-      ['-x'],
-      '-x is not an option; there are --csv, --json, --example, --examples, --settings, --help.',
-    ],
+    [['--frequency', 'a.json'], `--frequency is not an option; ${options}.`],
+    [['-x'], `-x is not an option; ${options}.`],
     [['a.json', '--csv'], '--csv needs the name of a file to write after it.'],
     [['--example'], '--example needs a name after it.'],
     [['--json=yes', 'a.json'], '--json takes no value; it has “yes”.'],

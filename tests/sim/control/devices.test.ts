@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { type Calls, modeFor } from '../../../sim/control/arrangement.ts';
+import { type Calls, modeFor } from '../../../shared/arrangements.ts';
 import { sensorRate } from '../../../sim/control/sensor.ts';
 import { callsAtStart, statCrossing } from '../../../sim/control/stat.ts';
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { dayPattern } from '../../../shared/drawPattern.ts';
-import { defaultVariant } from '../../../shared/fields.ts';
+import { plainVariant } from '../../make/plainVariant.ts';
 import { drawEdges, ownDraws } from '../../../sim/demand/schedule.ts';
 
 const draw = (at: number, volume: number, flow: number) => ({ at, volume, flow, name: 'draw' });
@@ -19,7 +19,7 @@ test('a draw due at 300 s during one that ends at 600 s begins at 600 s without 
 });
 
 test('a variant with 0 l to draw has 0 draws, with 50 l it has 1', () => {
-  const base = defaultVariant('draws');
+  const base = plainVariant('draws');
   expect(ownDraws({ ...base, draw: { ...base.draw, volume: 0 } })).toEqual([]);
   expect(ownDraws({ ...base, draw: { ...base.draw, volume: 0.05 } })).toHaveLength(1);
 });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { defaultVariant } from '../../../shared/fields.ts';
+import { plainVariant } from '../../make/plainVariant.ts';
 import { simulateToEnd } from '../../../sim/run/simulate.ts';
 import { idealVariant } from '../../make/idealVariant.ts';
 
@@ -53,14 +53,14 @@ describe('measures of a run', () => {
 });
 
 test('phases of the default run follow without gaps from 0 s to 2 h', () => {
-  const { phases } = simulateToEnd(defaultVariant('default'));
+  const { phases } = simulateToEnd(plainVariant('default'));
   expect(phases[0].from).toBe(0);
   expect(phases.at(-1)?.to).toBe(7200);
   for (let i = 1; i < phases.length; i++) expect(phases[i].from).toBe(phases[i - 1].to);
 });
 
 test('the balance of the default run accounts for every joule of 24 kW over 2 h to 1e-9', () => {
-  const { balance } = simulateToEnd(defaultVariant('default'));
+  const { balance } = simulateToEnd(plainVariant('default'));
   const { gainedByStore, gainedByHouse, lostByCylinder, lostByPipes, lostByHouse, drawn } = balance;
   const gone = gainedByStore + gainedByHouse + lostByCylinder + lostByPipes + lostByHouse + drawn;
   expect(Math.abs(gone / balance.fromBoiler - 1)).toBeLessThan(1e-9);

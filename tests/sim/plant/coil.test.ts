@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { defaultVariant } from '../../../shared/fields.ts';
+import { plainVariant } from '../../make/plainVariant.ts';
 import type { Coil, Variant } from '../../../shared/variant.ts';
 import { constantWater, tabulatedWater } from '../../../sim/closures/water.ts';
 import { coilArea, makeCoilRun, passCoil } from '../../../sim/plant/coil.ts';
@@ -62,9 +62,9 @@ describe('heat through a coil', () => {
   test('in 200 stores what 80 °C primary loses is what the layers gain, to rounding', () => {
     const coils = ['geometry', 'area', 'conductance'].map((given) =>
       fitted({
-        ...defaultVariant('any'),
+        ...plainVariant('any'),
         run: { duration: 1, layers: 12, water: 'measured' },
-        coil: { ...defaultVariant('any').coil, given: given as Coil['given'] },
+        coil: { ...plainVariant('any').coil, given: given as Coil['given'] },
       }),
     );
     fc.assert(
@@ -81,7 +81,7 @@ describe('heat through a coil', () => {
   test.each(['geometry', 'area', 'rating', 'conductance'] as const)(
     'given by %s it is 0 W when primary and store are at 40 °C',
     (given) => {
-      const base = defaultVariant('even');
+      const base = plainVariant('even');
       const variant = { ...base, coil: { ...base.coil, given } };
       const net = new Float64Array(variant.run.layers);
       const outlet = passCoil(fitted(variant), 40, new Array(variant.run.layers).fill(40), net);
@@ -91,7 +91,7 @@ describe('heat through a coil', () => {
   );
 
   test('lies only in the layers from 0.08 m to 0.48 m', () => {
-    const base = defaultVariant('default');
+    const base = plainVariant('default');
     const net = new Float64Array(48);
     passCoil(fitted(base), 80, new Array(48).fill(10), net);
     const warmed = Array.from(net.keys()).filter((i) => net[i] !== 0);
@@ -104,7 +104,7 @@ describe('a coil by its rating', () => {
   test.each([12, 20, 28])(
     'of %i kW gives that on average from 15 to 60 °C at 80 °C and 15 l/min',
     (kilowatts) => {
-      const base = defaultVariant('rated');
+      const base = plainVariant('rated');
       const rated = { ...base.coil, given: 'rating' as const, ratedOutput: kilowatts * 1000 };
       // the same coil over a whole mixed store, fed at 80 °C, heated in 450 steps of 0.1 K
       const variant: Variant = {
@@ -129,7 +129,7 @@ describe('a coil by its rating', () => {
   );
 
   test('loses output when scale grows: 20 kW clean is 14 to 19 kW under 1 mm', () => {
-    const base = defaultVariant('rated');
+    const base = plainVariant('rated');
     const rated = { ...base.coil, given: 'rating' as const, ratedOutput: 20_000 };
     const heat = (scaleThickness: number) => {
       const coil = fitted({ ...base, coil: { ...rated, scaleThickness } });

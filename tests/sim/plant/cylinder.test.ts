@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { defaultVariant } from '../../../shared/fields.ts';
+import { plainVariant } from '../../make/plainVariant.ts';
 import type { Variant } from '../../../shared/variant.ts';
 import { tabulatedWater } from '../../../sim/closures/water.ts';
 import {
@@ -12,7 +12,7 @@ import {
 } from '../../../sim/plant/cylinder.ts';
 import { drawOffRates, makeInlet } from '../../../sim/plant/drawOff.ts';
 
-const base = defaultVariant('cylinder');
+const base = plainVariant('cylinder');
 const water = tabulatedWater();
 const cylinder = makeCylinder(base, water);
 const sum = (values: ArrayLike<number>) => Array.from(values).reduce((a, b) => a + b, 0);

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { dayPattern } from '../../../shared/drawPattern.ts';
-import { defaultVariant } from '../../../shared/fields.ts';
+import { plainVariant } from '../../make/plainVariant.ts';
 import { presets, presetVariant } from '../../../shared/presets.ts';
 import type { Variant } from '../../../shared/variant.ts';
 import { makePlant } from '../../../sim/plant/plant.ts';
@@ -31,7 +31,7 @@ describe('stats switch where they should', () => {
   });
 
   test('the default reheat is satisfied at 1e-4 K within 0.1 s of the time at 1e-7 K', () => {
-    const variant = defaultVariant('default');
+    const variant = plainVariant('default');
     const [one, other] = [1e-4, 1e-7].map(
       (tolerance) => simulateToEnd(variant, { tolerance }).measures.recovery ?? Number.NaN,
     );
@@ -41,7 +41,7 @@ describe('stats switch where they should', () => {
 
 describe('nothing chatters', () => {
   test('a stat never switches twice without its reading moving by the differential, 6 K, in a day of draws', () => {
-    const base = defaultVariant('day');
+    const base = plainVariant('day');
     const variant: Variant = { ...base, run: { ...base.run, duration: 86_400 } };
     const plant = makePlant(variant);
     const { marks } = marchToEnd(plant, { draws: dayPattern });
@@ -56,7 +56,7 @@ describe('nothing chatters', () => {
   });
 
   test('a 24 h day of the default with 8 draws has fewer than 400 marks and pieces in proportion', () => {
-    const base = defaultVariant('day');
+    const base = plainVariant('day');
     const run = simulateToEnd(
       { ...base, run: { ...base.run, duration: 86_400 } },
       { draws: dayPattern },

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { defaultVariant } from '../../../shared/fields.ts';
+import { plainVariant } from '../../make/plainVariant.ts';
 import type { Variant } from '../../../shared/variant.ts';
 import { simulateToEnd } from '../../../sim/run/simulate.ts';
 
@@ -8,7 +8,7 @@ import { simulateToEnd } from '../../../sim/run/simulate.ts';
  * to 0.48 m; 0.25 kg/s at 80 °C. No wall, pipes, loss or lag.
  */
 function bare(changes: (variant: Variant) => Variant): Variant {
-  const base = defaultVariant('bare');
+  const base = plainVariant('bare');
   return changes({
     ...base,
     primary: { ...base.primary, flow: 0.25 / 980.55, length: 0 }, // kg/s over kg/m³ at 65 °C

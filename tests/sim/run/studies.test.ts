@@ -1,11 +1,11 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import { defaultVariant } from '../../../shared/fields.ts';
+import { plainVariant } from '../../make/plainVariant.ts';
 import type { Study } from '../../../shared/result.ts';
 import { withSetting } from '../../../shared/variant.ts';
 import { simulateToEnd } from '../../../sim/run/simulate.ts';
 import { arrangementStudy, differentialStudy, placementStudy } from '../../../sim/run/studies.ts';
 
-const variant = withSetting(defaultVariant('as found'), 'stat.sensorHeight', 0.43);
+const variant = withSetting(plainVariant('as found'), 'stat.sensorHeight', 0.43);
 
 /** Runs a study to its end; its progress must rise to 1. */
 function found<K extends Study['kind']>(kind: K, study: Generator<number, Study>) {

@@ -1,14 +1,16 @@
 import { describe, expect, test } from 'vitest';
-import { defaultVariant } from '../../../shared/fields.ts';
-import { flowFor, heatTaken, type Service } from '../../../sim/plant/boiler.ts';
+import { plainVariant } from '../../make/plainVariant.ts';
+import { flowFor, heatTaken } from '../../../sim/plant/idealBoiler.ts';
 import { makePlant } from '../../../sim/plant/plant.ts';
 import { alongPipe } from '../../../sim/plant/primary.ts';
+import type { Service } from '../../../sim/plant/service.ts';
 import { idealVariant } from '../../make/idealVariant.ts';
 
-const plant = makePlant(defaultVariant('default'));
-const coilOnly: Service = { coil: plant.coilAlone, radiatorRate: 0, flowLimit: 80 };
-const both: Service = { coil: plant.coilAlone, radiatorRate: 500, flowLimit: 80 };
-const radiatorsOnly: Service = { coil: null, radiatorRate: 1000, flowLimit: 60 };
+const plant = makePlant(plainVariant('default'));
+const coilOnly: Service = { coil: plant.coilAlone, radiatorRate: 0, limitOf: 'hotWater' };
+const both: Service = { coil: plant.coilAlone, radiatorRate: 500, limitOf: 'hotWater' };
+const radiatorsOnly: Service = { coil: null, radiatorRate: 1000, limitOf: 'heating' };
+const pipe = { lossConductance: 0.25 * 5, surroundings: 20, cells: 0, capacity: 0 };
 const cold = new Array<number>(48).fill(10);
 const warm = Array.from({ length: 48 }, (_, i) => 20 + i);
 
@@ -28,20 +30,18 @@ describe('the flow temperature at which a given heat is taken', () => {
 
   test('behind a known 800 W/K in 20 °C water 24 kW need 20 + 24 000 / (0.534922 × 1045) °C', () => {
     const ideal = makePlant(idealVariant());
-    const service: Service = { coil: ideal.coilAlone, radiatorRate: 0, flowLimit: 80 };
+    const service: Service = { coil: ideal.coilAlone, radiatorRate: 0, limitOf: 'hotWater' };
     const flow = flowFor(service, ideal.primary, 24_000, [20], 0);
     expect(flow).toBeCloseTo(20 + 24_000 / (0.534922 * 1045), 4); // the share is printed to 1e-6
   });
 
   test('is the temperature of the water when no heat is given', () => {
-    const flow = flowFor(coilOnly, { lossConductance: 0, surroundings: 20 }, 0, cold, 0);
+    const flow = flowFor(coilOnly, { ...pipe, lossConductance: 0 }, 0, cold, 0);
     expect(Math.abs(flow - 10)).toBeLessThan(1e-6);
   });
 });
 
 describe('a primary pipe', () => {
-  const pipe = { lossConductance: 0.25 * 5, surroundings: 20 };
-
   test('of 5 m at 0.25 W/(m K) takes 0.0717 K from 80 °C water at 1045 W/K', () => {
     expect(80 - alongPipe(pipe, 80, 1045)).toBeCloseTo(60 * (1 - Math.exp(-1.25 / 1045)), 12);
     expect(80 - alongPipe(pipe, 80, 1045)).toBeCloseTo(0.0717, 4); // 60 K × 1.25 / 1045

@@ -1,15 +1,9 @@
 import type { Celsius, Watts } from '../../shared/units.ts';
-import { type CoilRun, passCoil, waterAroundCoil } from './coil.ts';
-import { alongPipe, type Primary } from './primary.ts';
-
-/** What the boiler serves at the moment: which circuits are open, and the limit of its flow. */
-export interface Service {
-  /** The coil at its present flow, or null when shut. */
-  readonly coil: CoilRun | null;
-  /** Flow through the radiators times specific heat, W/K; 0 when shut. */
-  readonly radiatorRate: number;
-  readonly flowLimit: Celsius;
-}
+import { passCoil, waterAroundCoil } from './coil.ts';
+import type { Limit } from '../../shared/result.ts';
+import type { CoilPath } from './loop.ts';
+import { alongPipe, type Primary, pipeLoss } from './primary.ts';
+import type { Service } from './service.ts';
 
 /**
  * Heat the open circuits take from the boiler at one flow temperature, W.
@@ -79,6 +73,45 @@ export function flowFor(
     missBefore = miss;
   }
   return flow;
+}
+
+/**
+ * Flow temperature of an ideal boiler at its limit, and the way of its water through pipes and coil. Adds the heat of the
+ * coil to `net`, [layer], W.
+ * @param output    the most it gives, W
+ * @param target    of its flow, °C
+ * @param radiator  water in the radiators, °C
+ */
+export function idealPath(
+  service: Service,
+  primary: Primary,
+  limit: Limit,
+  output: Watts,
+  target: Celsius,
+  T: ArrayLike<number>,
+  radiator: Celsius,
+  net: Float64Array,
+  path: CoilPath & { flow: Celsius },
+): void {
+  const { coil } = service;
+  path.coilInlet = Number.NaN;
+  path.coilOutlet = Number.NaN;
+  path.coilReturn = Number.NaN;
+  path.coilHeat = 0;
+  path.pipeLoss = 0;
+  if (limit === 'flowLimit') path.flow = target;
+  else if (limit === 'output' || limit === 'idle') {
+    path.flow = flowFor(service, primary, limit === 'output' ? output : 0, T, radiator);
+  } else path.flow = Number.NaN;
+  if (coil === null) return;
+  const { heatRate } = coil;
+  path.coilInlet = alongPipe(primary, path.flow, heatRate);
+  path.coilOutlet = passCoil(coil, path.coilInlet, T, net);
+  path.coilReturn = alongPipe(primary, path.coilOutlet, heatRate);
+  for (let layer = 0; layer < net.length; layer++) path.coilHeat += net[layer];
+  path.pipeLoss =
+    pipeLoss(path.flow, path.coilInlet, heatRate) +
+    pipeLoss(path.coilOutlet, path.coilReturn, heatRate);
 }
 
 const GUESSED_EFFECTIVENESS = 0.5; // only a start

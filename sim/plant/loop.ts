@@ -1,0 +1,168 @@
+import type { Celsius, JoulesPerKelvin, Watts, WattsPerKelvin } from '../../shared/units.ts';
+import type { Variant } from '../../shared/variant.ts';
+import type { Water } from '../closures/water.ts';
+import { type CoilRun, passCoil } from './coil.ts';
+import { alongPipe, type Primary, SHORTEST_CELL } from './primary.ts';
+import { type RestingCoil, restingHeat } from './restingCoil.ts';
+
+/** The water of a boiler as built, on its way round: boiler, flow pipe, coil, return pipe. Fixed during a run. */
+export interface Loop {
+  /** Boiler water and metal, and pipes too short to be followed by themselves, J/K. */
+  readonly boilerCapacity: JoulesPerKelvin;
+  /** Boiler case to its surroundings, W/K. */
+  readonly boilerLoss: WattsPerKelvin;
+  readonly pipe: Primary;
+  readonly coil: RestingCoil;
+}
+
+/** Where the cells of a loop stand in the state: boiler, then cells in the order the water flows. */
+export interface LoopSlots {
+  readonly boilerWater: number;
+  /** The first of `pipe.cells` on the way out, and on the way back. */
+  readonly out: number;
+  readonly back: number;
+  /** Halves of the coil where it holds water, else −1. */
+  readonly coilIn: number;
+  readonly coilOut: number;
+}
+
+/** Temperatures and heats of the way through pipes and coil. */
+export interface CoilPath {
+  coilInlet: Celsius;
+  coilOutlet: Celsius;
+  /** Into the store, W. */
+  coilHeat: Watts;
+  pipeLoss: Watts;
+  /** At the end of the return pipe, °C. */
+  coilReturn: Celsius;
+}
+
+/** @param heatRate  the largest flow through the coil times specific heat, W/K */
+export function makeLoop(
+  { boiler }: Variant,
+  water: Water,
+  pipe: Primary,
+  coil: RestingCoil,
+  heatRate: number,
+): Loop {
+  const content = boiler.waterContent * water.density(BOOK) * water.specificHeat(BOOK);
+  // What is emptied faster than it is worth following is warmed with the boiler
+  const followsCoil = coil.halfCapacity >= SHORTEST_CELL * heatRate;
+  const withBoiler =
+    (pipe.cells === 0 ? 2 * pipe.capacity : 0) + (followsCoil ? 0 : 2 * coil.halfCapacity);
+  return {
+    boilerCapacity: content + withBoiler,
+    boilerLoss: CASE_LOSS,
+    pipe,
+    coil: followsCoil ? coil : { ...coil, halfCapacity: 0 },
+  };
+}
+
+/**
+ * Sends water from the boiler through flow pipe, coil and return pipe, or lets it stand. Writes the rates of the cells, K/s,
+ * adds the heat of the coil to `net`, [layer], W, and says what passed.
+ * @param run  the coil at its flow, or null when nothing flows there
+ */
+export function coilPathRates(
+  loop: Loop,
+  slots: LoopSlots,
+  run: CoilRun | null,
+  y: ArrayLike<number>,
+  net: Float64Array,
+  rates: number[],
+  path: CoilPath,
+): void {
+  const { pipe, coil } = loop;
+  path.pipeLoss = 0;
+  if (run === null) {
+    standing(pipe, slots.out, y, rates, path);
+    standing(pipe, slots.back, y, rates, path);
+    path.coilInlet = Number.NaN;
+    path.coilOutlet = Number.NaN;
+    path.coilReturn = Number.NaN;
+    path.coilHeat = 0;
+    if (slots.coilIn < 0) return;
+    const entering = restingHeat(coil, 0, y[slots.coilIn], y, net);
+    const leaving = restingHeat(coil, 1, y[slots.coilOut], y, net);
+    rates[slots.coilIn] = -entering / coil.halfCapacity;
+    rates[slots.coilOut] = -leaving / coil.halfCapacity;
+    path.coilHeat = entering + leaving;
+    return;
+  }
+  const { heatRate } = run;
+  const atCoil = flowing(pipe, slots.out, y[slots.boilerWater], heatRate, y, rates, path);
+  let inlet = atCoil;
+  if (slots.coilIn >= 0) {
+    inlet = y[slots.coilIn];
+    rates[slots.coilIn] = (heatRate * (atCoil - inlet)) / coil.halfCapacity;
+  }
+  const outlet = passCoil(run, inlet, y, net);
+  let leaving = outlet;
+  if (slots.coilOut >= 0) {
+    leaving = y[slots.coilOut];
+    rates[slots.coilOut] = (heatRate * (outlet - leaving)) / coil.halfCapacity;
+  }
+  path.coilInlet = atCoil;
+  path.coilOutlet = leaving;
+  path.coilHeat = heatRate * (inlet - outlet);
+  path.coilReturn = flowing(pipe, slots.back, leaving, heatRate, y, rates, path);
+}
+
+/** Water on its way through a pipe, cell by cell; returns what comes out, °C. */
+function flowing(
+  pipe: Primary,
+  first: number,
+  inlet: Celsius,
+  heatRate: number,
+  y: ArrayLike<number>,
+  rates: number[],
+  path: CoilPath,
+): Celsius {
+  if (pipe.cells === 0) {
+    const end = alongPipe(pipe, inlet, heatRate);
+    path.pipeLoss += heatRate * (inlet - end);
+    return end;
+  }
+  const capacity = pipe.capacity / pipe.cells;
+  const conductance = pipe.lossConductance / pipe.cells;
+  let upstream = inlet;
+  for (let slot = first; slot < first + pipe.cells; slot++) {
+    const loss = conductance * (y[slot] - pipe.surroundings);
+    rates[slot] = (heatRate * (upstream - y[slot]) - loss) / capacity;
+    path.pipeLoss += loss;
+    upstream = y[slot];
+  }
+  return upstream;
+}
+
+/** Water that stands in a pipe and cools, cell by cell. */
+function standing(
+  pipe: Primary,
+  first: number,
+  y: ArrayLike<number>,
+  rates: number[],
+  path: CoilPath,
+): void {
+  for (let slot = first; slot < first + pipe.cells; slot++) {
+    const loss = (pipe.lossConductance / pipe.cells) * (y[slot] - pipe.surroundings);
+    rates[slot] = -loss / (pipe.capacity / pipe.cells);
+    path.pipeLoss += loss;
+  }
+}
+
+/** How fast the cell that is emptied fastest follows, 1/s. @param wholeRate  flow through the boiler, W/K */
+export function loopRate(
+  { pipe, coil, boilerCapacity }: Loop,
+  run: CoilRun | null,
+  wholeRate: number,
+): number {
+  const boiler = wholeRate / boilerCapacity;
+  if (run === null) return boiler;
+  const cell = pipe.cells > 0 ? (run.heatRate * pipe.cells) / pipe.capacity : 0;
+  const half = coil.halfCapacity > 0 ? run.heatRate / coil.halfCapacity : 0;
+  return Math.max(boiler, cell, half);
+}
+
+const BOOK = 65; // °C
+// engineering guess, no source: a warm boiler case loses about 100 W
+const CASE_LOSS = 2; // W/K
