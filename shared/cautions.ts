@@ -1,5 +1,5 @@
 import { citation } from './citation.ts';
-import { celsius, settingText } from './format.ts';
+import { celsius, settingText, shown } from './format.ts';
 import { lowestCoil } from './lowestCoil.ts';
 import type { Result } from './result.ts';
 import type { SourceKey } from './sources.ts';
@@ -35,6 +35,11 @@ interface CautionRow {
 function hottestOf({ stat, start }: Variant, result: Result | null): number {
   const atStart = start.hotShare > 0 ? start.hotTemperature : 0;
   return Math.max(stat.setPoint, atStart, result?.measures.hottest ?? 0);
+}
+
+/** The flow target while the cylinder is heated, °C. */
+function hottestTarget({ targets, hotWaterFlow, heatingFlow }: Variant['boiler']): number {
+  return targets === 'shared' ? heatingFlow : hotWaterFlow;
 }
 
 function sensorBelowCoil(variant: Variant): boolean {
@@ -92,11 +97,58 @@ const cautions: readonly CautionRow[] = [
   },
   {
     key: 'flowAbove80',
-    when: ({ boiler }) => boiler.hotWaterFlow > 80,
+    when: ({ boiler }) => hottestTarget(boiler) > 80,
     text: ({ boiler }) =>
-      `With the flow at ${settingText('boiler.hotWaterFlow', boiler.hotWaterFlow)} a stat that fails can overheat the store. ` +
+      `With the flow at ${settingText('boiler.hotWaterFlow', hottestTarget(boiler))} a stat that fails can overheat the store. ` +
       'The independent high-limit cut-out must close the primary valve; check that it does.',
     source: 'waterSafetyG',
+  },
+  {
+    key: 'programmeShort',
+    when: ({ programme }) => programme.hotWater === 'timed',
+    text: () =>
+      'Hot water is allowed at set times only: see that the whole store reaches 60 °C in them, or the cooler part is where Legionella multiplies.',
+    source: 'hsg274',
+  },
+  {
+    key: 'readsLow',
+    when: ({ stat, sensor }) =>
+      stat.mounting === 'strappedBare' ||
+      stat.mounting === 'strappedLagged' ||
+      (stat.mounting === 'asTyped' && stat.airShare > 0) ||
+      (sensor.element !== 'true' && (sensor.expects !== 'same' || sensor.jointResistance > 0)),
+    text: () =>
+      'This sensor may read lower than the water is: the store gets hotter than the controller shows, and scalds the sooner. Put the sensor right; do not turn the set-point down to make up for it.',
+    source: 'practice',
+  },
+  {
+    key: 'readsHigh',
+    when: ({ sensor }) => sensor.element !== 'true' && sensor.dampResistance > 0,
+    text: () =>
+      'A damp joint makes the sensor read hotter than the water is: the store is colder than the controller shows, and Legionella is not reliably killed.',
+    source: 'hsg274',
+  },
+  {
+    key: 'limiterTripped',
+    when: (_variant, result) =>
+      result?.marks.some(({ kind }) => kind === 'limiterTripped') ?? false,
+    text: () =>
+      'The boiler’s safety limiter has tripped in this run. Find out why before anybody resets it; never raise it or bridge it.',
+    source: 'gasSafety',
+  },
+  {
+    key: 'immersion',
+    when: ({ immersion }) => immersion.used !== 'no',
+    text: () =>
+      'Immersion heater: it needs its own stat with an independent cut-out that does not reset itself. Electrical work is for a competent person.',
+    source: 'waterSafetyG',
+  },
+  {
+    key: 'fastPrimary',
+    when: (_variant, result) => (result?.measures.primaryVelocity ?? 0) > 1,
+    text: (_variant, result) =>
+      `The primary runs at ${shown(result?.measures.primaryVelocity ?? null, 'metrePerSecond', 2)} through its pipe: above 1 m/s it can be heard and in time wears bends. Use a larger pipe or a lower setting of the circulator.`,
+    source: 'practice',
   },
   {
     key: 'unvented',

@@ -15,7 +15,7 @@ export function resultFile(result: Result): Record<string, unknown> {
   const minutes = (seconds: number) => seconds / units.minute.factor;
   return {
     format: resultFormat,
-    version: 1,
+    version: 2,
     variant: toFile(variant),
     finding: findingOf(result).map(plain),
     outcome: { kind: outcome.kind, atMinutes: minutes(outcome.at) },

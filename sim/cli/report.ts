@@ -47,10 +47,12 @@ function balanceLines(balance: Balance): string[][] {
   const energy = (joules: number) => shown(joules, 'kilowattHour', 3);
   return [
     ['from the boiler', energy(balance.fromBoiler)],
+    ['from the immersion heater', energy(balance.fromImmersion)],
+    ['gained by the water of boiler, pipes and coil', energy(balance.gainedByPrimary)],
     ['gained by the store', energy(balance.gainedByStore)],
     ['gained by house and radiators', energy(balance.gainedByHouse)],
     ['lost by the cylinder', energy(balance.lostByCylinder)],
-    ['lost by the primary pipes', energy(balance.lostByPipes)],
+    ['lost by boiler case and primary pipes', energy(balance.lostByPipes)],
     ['lost by the house', energy(balance.lostByHouse)],
     ['drawn off', energy(balance.drawn)],
     ['does not add up, of the energy moved', balance.relative.toExponential(1)],
