@@ -68,6 +68,14 @@ export const arrangements = {
     heating: radiators,
     both: together,
   },
+  heatingFirst: {
+    label: 'heating first',
+    help: 'The rooms keep the boiler until they are satisfied; the cylinder gets what time is left.',
+    heated: true,
+    hotWater: coil,
+    heating: radiators,
+    both: radiators,
+  },
   hotWaterOnly: {
     label: 'no heating',
     help: 'The boiler heats the cylinder only.',
