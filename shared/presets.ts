@@ -11,6 +11,8 @@ export interface Preset {
   readonly description: string;
   /** `cause`: the healthy house with one thing wrong. */
   readonly group: 'house' | 'cause';
+  /** Why it is slow, one sentence; of a cause. */
+  readonly reason?: string;
   /** Each setting in its shown unit. */
   readonly sets: readonly Setting[];
 }
@@ -154,8 +156,8 @@ export const presets: readonly Preset[] = [
   ...causes.map(asPreset),
 ];
 
-function asPreset({ key, title, description, day, wrong }: Cause): Preset {
-  return { key, title, description, group: 'cause', sets: [...day, ...wrong] };
+function asPreset({ key, title, description, reason, day, wrong }: Cause): Preset {
+  return { key, title, description, reason, group: 'cause', sets: [...day, ...wrong] };
 }
 
 /** The preset of a name, if there is one. */
