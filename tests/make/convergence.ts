@@ -1,3 +1,4 @@
+import { defaultVariant } from '../../shared/fields.ts';
 import { plainVariant } from './plainVariant.ts';
 import type { Variant } from '../../shared/variant.ts';
 import { makePlant } from '../../sim/plant/plant.ts';
@@ -9,6 +10,7 @@ const base = plainVariant('default');
 /** The runs on which the default layers and tolerance are judged. */
 export const convergenceVariants: readonly (readonly [string, Variant])[] = [
   ['from cold', base],
+  ['from cold, with the boiler as built', defaultVariant('as built')],
   ['from a thermocline', { ...base, start: { hotShare: 0.4, hotTemperature: 60, boundary: 0.33 } }],
   [
     'from a thermocline with 40 l drawn at 10 l/min from the tenth minute',
