@@ -47,12 +47,34 @@ export function pipeConductance(
   );
 }
 
+/** A copper pipe in common foam or wool, or bare. @param outside  m @param lagging  m, 0 for none */
+export function usualPipe(outside: number, lagging: number): PipeSurface {
+  return {
+    outside,
+    lagging,
+    laggingConductivity: LAGGING_CONDUCTIVITY,
+    emissivity: lagging > 0 ? LAGGING_EMISSIVITY : COPPER_EMISSIVITY,
+  };
+}
+
+/** Convection and radiation from its outer surface as warm as it then is, W/(m² K). */
+export function pipeSurfaceCoefficient(
+  pipe: PipeSurface,
+  pipeTemperature: number,
+  around: number,
+): number {
+  return surfaceCoefficient(pipe, surfaceTemperature(pipe, pipeTemperature, around), around);
+}
+
 /** Emissivity of copper pipe that has been in use. */
 // source: handbookSurfaces, oxidised copper 0.2 to 0.8; the middle is an engineering guess
 export const COPPER_EMISSIVITY = 0.5;
 
 /** Emissivity of lagging and of painted pipe. */
 export const LAGGING_EMISSIVITY = 0.9; // source: handbookSurfaces, non-metals 0.85 to 0.95
+
+/** Conductivity of foam or wool, W/(m K). */
+export const LAGGING_CONDUCTIVITY = 0.04; // common practice, no source
 
 /** The temperature at which the outer surface sheds what the lagging passes, °C. */
 function surfaceTemperature(pipe: PipeSurface, pipeTemperature: number, around: number): number {

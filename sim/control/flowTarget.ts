@@ -1,3 +1,4 @@
+import { DESIGN_SPREAD } from '../../shared/conventions.ts';
 import type { Celsius } from '../../shared/units.ts';
 import type { Variant } from '../../shared/variant.ts';
 import { loadFlow, weatherFlow } from '../closures/heatingCurve.ts';
@@ -48,6 +49,3 @@ function weatherFlowOf(
     DESIGN_SPREAD,
   );
 }
-
-// source: en442, rating condition 75 °C in and 65 °C out
-const DESIGN_SPREAD = 10; // K

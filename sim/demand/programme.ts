@@ -7,7 +7,8 @@ export type Service = 'hotWater' | 'heating';
 /** Whether a service is allowed at a time. @param clock  s after the midnight before the run */
 export function isAllowed(programme: Programme, service: Service, clock: Seconds): boolean {
   if (programme[service] === 'always') return true;
-  return periodsOf(programme, service).some(({ from, to }) => {
+  return periodsOf(programme, service).some(({ from, to, isWholeDay }) => {
+    if (isWholeDay) return true; // its end and its next start may be a bit apart
     // the last start not after this time; its end is the same sum as in `nextEdge`, to the last bit
     const day = lastOf(from, clock);
     return clock < to + day * DAY;
@@ -38,6 +39,7 @@ function lastOf(event: Seconds, clock: Seconds): number {
 interface Period {
   readonly from: Seconds;
   readonly to: Seconds;
+  readonly isWholeDay: boolean;
 }
 
 function periodsOf(programme: Programme, service: Service): readonly Period[] {
@@ -47,7 +49,7 @@ function periodsOf(programme: Programme, service: Service): readonly Period[] {
   ];
   return periods
     .filter(([, length]) => length > 0)
-    .map(([from, length]) => ({ from, to: from + length }));
+    .map(([from, length]) => ({ from, to: from + length, isWholeDay: length >= DAY }));
 }
 
 const DAY = 86_400; // s

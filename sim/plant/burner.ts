@@ -1,3 +1,4 @@
+import { RATED_RETURN } from '../../shared/conventions.ts';
 import type { Celsius, Kelvins, Seconds, Share, Watts } from '../../shared/units.ts';
 import type { Variant } from '../../shared/variant.ts';
 import { boilerEfficiency, condensingShare } from '../closures/boilerEfficiency.ts';
@@ -51,5 +52,3 @@ export function inputAtStart({ gain, inputLeast, inputMost }: Burner, below: Kel
 export function inputRate({ gain, resetTime }: Burner, below: Kelvins, rate: number): number {
   return gain * (below / resetTime - rate);
 }
-
-const RATED_RETURN = 60; // °C

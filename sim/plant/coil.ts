@@ -1,3 +1,4 @@
+import { PRIMARY_TEMPERATURE } from '../../shared/conventions.ts';
 import { exponential } from '../../shared/portableMaths.ts';
 import type { Celsius, KilogramsPerSecond, SquareMetres } from '../../shared/units.ts';
 import type { Coil as CoilSettings, Variant } from '../../shared/variant.ts';
@@ -179,4 +180,3 @@ function cut(coil: CoilSettings, cylinder: Cylinder): { layer: number; share: nu
 }
 
 const STRETCHES = 5; // of one coil; a coefficient for every piece moves the recovery time by 0.05 %
-const PRIMARY_TEMPERATURE = 65; // °C, where the specific heat of primary water is taken; 0.3 % from 20 to 80 °C

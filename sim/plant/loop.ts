@@ -1,3 +1,4 @@
+import { PRIMARY_TEMPERATURE } from '../../shared/conventions.ts';
 import type { Celsius, JoulesPerKelvin, Watts, WattsPerKelvin } from '../../shared/units.ts';
 import type { Variant } from '../../shared/variant.ts';
 import type { Water } from '../closures/water.ts';
@@ -45,7 +46,10 @@ export function makeLoop(
   coil: RestingCoil,
   heatRate: number,
 ): Loop {
-  const content = boiler.waterContent * water.density(BOOK) * water.specificHeat(BOOK);
+  const content =
+    boiler.waterContent *
+    water.density(PRIMARY_TEMPERATURE) *
+    water.specificHeat(PRIMARY_TEMPERATURE);
   // What is emptied faster than it is worth following is warmed with the boiler
   const followsCoil = coil.halfCapacity >= SHORTEST_CELL * heatRate;
   const withBoiler =
@@ -163,6 +167,5 @@ export function loopRate(
   return Math.max(boiler, cell, half);
 }
 
-const BOOK = 65; // °C
 // engineering guess, no source: a warm boiler case loses about 100 W
 const CASE_LOSS = 2; // W/K

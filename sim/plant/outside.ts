@@ -1,3 +1,4 @@
+import { WARMEST } from '../../shared/conventions.ts';
 import { cosineOfTurns } from '../../shared/portableMaths.ts';
 import type { Celsius, Seconds } from '../../shared/units.ts';
 import type { Variant } from '../../shared/variant.ts';
@@ -8,6 +9,4 @@ export function outsideAt({ outside, outsideSwing }: Variant['house'], clock: Se
   return outside + outsideSwing * cosineOfTurns((clock - WARMEST) / DAY);
 }
 
-// common practice, no source: the warmest hour is in mid-afternoon
-const WARMEST = 15 * 3600; // s after midnight
 const DAY = 86_400; // s

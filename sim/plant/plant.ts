@@ -1,3 +1,4 @@
+import { PRIMARY_TEMPERATURE } from '../../shared/conventions.ts';
 import { arrangementOf } from '../../shared/arrangements.ts';
 import type { Variant } from '../../shared/variant.ts';
 import { constantWater, tabulatedWater, type Water } from '../closures/water.ts';
@@ -45,9 +46,9 @@ export function makePlant(variant: Variant): Plant {
   const water = waters[variant.run.water];
   const cylinder = makeCylinder(variant, water);
   const flows = primaryFlows(variant, water);
-  const density = water.density(FLOW_TEMPERATURE);
+  const density = water.density(PRIMARY_TEMPERATURE);
   const coilAlone = makeCoilRun(variant, cylinder, water, flows.coilAlone * density);
-  const perFlow = density * water.specificHeat(FLOW_TEMPERATURE); // J/(m³ K)
+  const perFlow = density * water.specificHeat(PRIMARY_TEMPERATURE); // J/(m³ K)
   const primary = makePrimary(variant, water, flows.coilAlone);
   const { both } = arrangementOf(variant.heating.arrangement);
   return {
@@ -86,5 +87,3 @@ const waters: Readonly<Record<Variant['run']['water'], Water>> = {
   measured: tabulatedWater(),
   constant: constantWater(),
 };
-
-const FLOW_TEMPERATURE = 65; // °C, where litres of primary water are turned into kilograms

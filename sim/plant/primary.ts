@@ -1,3 +1,4 @@
+import { PIPE_TEMPERATURE, PRIMARY_TEMPERATURE } from '../../shared/conventions.ts';
 import { exponential } from '../../shared/portableMaths.ts';
 import type {
   Celsius,
@@ -8,11 +9,7 @@ import type {
 } from '../../shared/units.ts';
 import type { Variant } from '../../shared/variant.ts';
 import { copperTubes, tubeContent, tubeMetalHeat } from '../closures/copperTube.ts';
-import {
-  COPPER_EMISSIVITY,
-  LAGGING_EMISSIVITY,
-  pipeConductance,
-} from '../closures/pipeHeatLoss.ts';
+import { pipeConductance, usualPipe } from '../closures/pipeHeatLoss.ts';
 import type { Water } from '../closures/water.ts';
 
 /** The pipes between boiler and cylinder, flow and return alike. Fixed during a run. */
@@ -31,7 +28,8 @@ export function makePrimary(variant: Variant, water: Water, flow: CubicMetresPer
   const { length, size } = variant.primary;
   const volume = length * tubeContent(size);
   const capacity =
-    volume * water.density(BOOK) * water.specificHeat(BOOK) + length * tubeMetalHeat(size);
+    volume * water.density(PRIMARY_TEMPERATURE) * water.specificHeat(PRIMARY_TEMPERATURE) +
+    length * tubeMetalHeat(size);
   return {
     lossConductance: length * lossOf(variant),
     surroundings: variant.cylinder.surroundings,
@@ -46,16 +44,8 @@ export function makePrimary(variant: Variant, water: Water, flow: CubicMetresPer
 /** Loss of one metre for each kelvin, W/(m K): as given, or of the pipe in its lagging. */
 function lossOf({ primary, cylinder }: Variant): number {
   if (primary.lossFrom === 'given') return primary.heatLoss;
-  return pipeConductance(
-    {
-      outside: copperTubes[primary.size].outside,
-      lagging: primary.lagging,
-      laggingConductivity: LAGGING,
-      emissivity: primary.lagging > 0 ? LAGGING_EMISSIVITY : COPPER_EMISSIVITY,
-    },
-    PIPE_TEMPERATURE,
-    cylinder.surroundings,
-  );
+  const pipe = usualPipe(copperTubes[primary.size].outside, primary.lagging);
+  return pipeConductance(pipe, PIPE_TEMPERATURE, cylinder.surroundings);
 }
 
 /**
@@ -75,8 +65,4 @@ export function pipeLoss(inlet: Celsius, outlet: Celsius, heatRate: number): Wat
 
 /** Time water stays in a cell that is followed, s; shorter ones would only make the solver's steps short. */
 export const SHORTEST_CELL = 4;
-const BOOK = 65; // °C, where the heat held by primary water is taken
 const MOST_CELLS = 10; // the delay of a long run is then spread over a third of itself
-const PIPE_TEMPERATURE = 70; // °C, where the loss of a pipe is taken; it rises by a fifth from 50 to 80 °C
-// common practice, no source: foam or mineral wool lagging
-const LAGGING = 0.04; // W/(m K)

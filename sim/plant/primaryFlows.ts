@@ -1,3 +1,4 @@
+import { PRIMARY_TEMPERATURE, REFERENCE_FLOW } from '../../shared/conventions.ts';
 import type { CubicMetresPerSecond, MetresPerSecond } from '../../shared/units.ts';
 import type { Coil, Variant } from '../../shared/variant.ts';
 import { arrangementOf } from '../../shared/arrangements.ts';
@@ -30,7 +31,7 @@ export function primaryFlows(variant: Variant, water: Water): PrimaryFlows {
     };
   }
   const { circulator, boiler, heating } = variant;
-  const density = water.density(BOOK);
+  const density = water.density(PRIMARY_TEMPERATURE);
   const pump = (q: number) => circulatorPressure(circulator, q, density);
   const common: Drop = (q) => quadraticDrop(boiler.pressureDrop, REFERENCE_FLOW, q);
   const { sharedValve = 1 } = arrangementOf(heating.arrangement);
@@ -55,8 +56,8 @@ export function primaryVelocity({ primary }: Variant, flow: CubicMetresPerSecond
 /** Pipes there and back with their bends, the coils, the valve and whatever else is in the way. */
 function coilBranch(variant: Variant, water: Water, valve: number): Drop {
   const { primary, coil, secondCoil } = variant;
-  const density = water.density(BOOK);
-  const viscosity = water.viscosity(BOOK);
+  const density = water.density(PRIMARY_TEMPERATURE);
+  const viscosity = water.viscosity(PRIMARY_TEMPERATURE);
   const { bore } = copperTubes[primary.size];
   const length = 2 * primary.length + primary.bends * equivalentLength('elbow', bore);
   const coils = secondCoil.fitted === 'no' ? [coil] : [coil, secondCoil];
@@ -80,7 +81,3 @@ function tube(coil: Coil, water: Water) {
     length: coilArea(coil, water) / (Math.PI * coil.tubeOutside),
   };
 }
-
-/** At which resistances are stated: common practice, no source: the usual flow at which coils are rated, 15 l/min. */
-export const REFERENCE_FLOW = 15 / 60_000; // m³/s
-const BOOK = 65; // °C, where density and viscosity of primary water are taken

@@ -1,3 +1,4 @@
+import { PRIMARY_TEMPERATURE } from '../../shared/conventions.ts';
 import type { Celsius, JoulesPerKelvin, Watts } from '../../shared/units.ts';
 import type { Coil, Variant } from '../../shared/variant.ts';
 import type { Water } from '../closures/water.ts';
@@ -89,7 +90,7 @@ export function restingRate(
 export function stillCoefficient(coil: Coil, water: Water): number {
   const { outsideDiameter, insideDiameter, scaleThickness, scaleConductivity } = tubeOf(coil);
   // source: vdiCoil, Nusselt number of a round tube without flow, 3.66; from memory
-  const inside = (3.66 * water.conductivity(BOOK)) / insideDiameter;
+  const inside = (3.66 * water.conductivity(PRIMARY_TEMPERATURE)) / insideDiameter;
   return (
     1 /
     (outsideDiameter / insideDiameter / inside +
@@ -106,11 +107,10 @@ function coilCapacity(coil: Coil, water: Water): JoulesPerKelvin {
   const inside = (Math.PI / 4) * bore * bore * length;
   const whole = (Math.PI / 4) * coil.tubeOutside * coil.tubeOutside * length;
   return (
-    inside * water.density(BOOK) * water.specificHeat(BOOK) +
+    inside * water.density(PRIMARY_TEMPERATURE) * water.specificHeat(PRIMARY_TEMPERATURE) +
     (whole - inside) * metals[coil.tubeMaterial].volumetricHeat
   );
 }
 
-const BOOK = 65; // °C, where the heat held by primary water is taken
 // engineering guess, no source: a few kelvins of difference by Churchill and Chu; a factor of two moves the whole by a tenth
 const STILL_OUTSIDE = 600; // W/(m² K)

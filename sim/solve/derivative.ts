@@ -1,6 +1,6 @@
 import { flowTarget } from '../control/flowTarget.ts';
 import { sensorRate } from '../control/sensor.ts';
-import type { Mounting } from '../control/mounting.ts';
+import type { Mounting } from '../../shared/mounting.ts';
 import { burnerHeat, condenses, inputRate } from '../plant/burner.ts';
 import { conductionRates, standingLossRates, temperatureAt } from '../plant/cylinder.ts';
 import { drawOffRates } from '../plant/drawOff.ts';

@@ -1,6 +1,6 @@
 import { arrangementOf } from '../../shared/arrangements.ts';
 import type { Celsius } from '../../shared/units.ts';
-import type { Mounting } from '../control/mounting.ts';
+import type { Mounting } from '../../shared/mounting.ts';
 import { cylinderStart, temperatureAt } from '../plant/cylinder.ts';
 import { fabricStart, houseLoss } from '../plant/house.ts';
 import { outsideAt } from '../plant/outside.ts';

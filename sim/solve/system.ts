@@ -1,7 +1,7 @@
 import { arrangementOf, type Calls, modeFor } from '../../shared/arrangements.ts';
 import type { Limit, Mark } from '../../shared/result.ts';
 import type { Celsius, Seconds } from '../../shared/units.ts';
-import { type Mounting, mountingOf } from '../control/mounting.ts';
+import { type Mounting, mountingOf } from '../../shared/mounting.ts';
 import { makeSensorChain, type SensorChain } from '../control/sensorChain.ts';
 import { callsAtStart, type Stat, statCrossing } from '../control/stat.ts';
 import { isAllowed, nextEdge } from '../demand/programme.ts';

@@ -1,3 +1,4 @@
+import { DESIGN_SPREAD, RATED_RETURN } from '../../shared/conventions.ts';
 import type { Result } from '../../shared/result.ts';
 import { boilerEfficiency, boilerEfficiencyRecord } from '../../sim/closures/boilerEfficiency.ts';
 import { loadFlowRecord, weatherFlowRecord } from '../../sim/closures/heatingCurve.ts';
@@ -69,6 +70,3 @@ export function targetSteps({ variant }: Result, reading: Reading): Step[] {
   });
   return [curve, below];
 }
-
-const RATED_RETURN = 60; // °C; source: ecodesignBoilers, high-temperature regime
-const DESIGN_SPREAD = 10; // K; source: en442, rating condition 75 °C in and 65 °C out

@@ -1,3 +1,4 @@
+import { PRIMARY_TEMPERATURE } from '../../shared/conventions.ts';
 import type { Limit, Measures, Result } from '../../shared/result.ts';
 import { valueAt } from '../../shared/sampleAt.ts';
 import { rootBetween } from '../../shared/rootBetween.ts';
@@ -152,7 +153,7 @@ function leftSteps(result: Result): Step[] {
   const content = tubeContent(primary.size);
   const volume = boiler.waterContent + 2 * primary.length * content + coilContent(result);
   const water = waterOf(result);
-  const heatCapacity = water.density(BOOK) * water.specificHeat(BOOK);
+  const heatCapacity = water.density(PRIMARY_TEMPERATURE) * water.specificHeat(PRIMARY_TEMPERATURE);
   const rise = (measures.leftInPrimary ?? Number.NaN) / (volume * heatCapacity);
   return [
     worked(storedHeatRecord, { volume, heatCapacity, rise }),
@@ -188,6 +189,5 @@ function sufficientStep({ variant, measures }: Result): Step {
   return worked(sufficientFlowRecord, { need, rated, room, spread: spreadOf(need), exponent });
 }
 
-const BOOK = 65; // °C, where the heat held by primary water is taken
 // source: iapwsLiquid: 988.0 kg/m³ times 4181 J/(kg K) at 50 °C
 const VOLUMETRIC_HEAT = 988 * 4181; // J/(m³ K)

@@ -1,9 +1,14 @@
+import { PIPE_TEMPERATURE, WARMEST } from '../../shared/conventions.ts';
 import { celsius, litres, quantityText } from '../../shared/format.ts';
 import { type Quantity, quantities, type Result } from '../../shared/result.ts';
 import { WALL_METALS, conductionRecord } from '../../sim/closures/conduction.ts';
 import { copperTubes } from '../../sim/closures/copperTube.ts';
 import { MIXED } from '../../sim/closures/mixedLitres.ts';
-import { pipeHeatLossRecord } from '../../sim/closures/pipeHeatLoss.ts';
+import {
+  pipeHeatLossRecord,
+  pipeSurfaceCoefficient,
+  usualPipe,
+} from '../../sim/closures/pipeHeatLoss.ts';
 import { pipeEndRecord } from '../../sim/closures/pipeLoss.ts';
 import { radiatorRecord } from '../../sim/closures/radiator.ts';
 import {
@@ -148,23 +153,20 @@ function circuitFlow({ of }: Reading, key: 'coilFlow' | 'radiatorFlow'): Circuit
   return { flow: of(key), whole: coil + radiators, isShared: coil > 0 && radiators > 0 };
 }
 
-/** The pipe between boiler and coil; its loss for each metre is that of the run. */
+/** The pipe between boiler and coil. */
 function pipeSteps({ variant }: Result, { of, heatRate: mc }: Reading): Step[] {
   const { lossFrom, heatLoss, length, lagging, size } = variant.primary;
-  const { surroundings } = variant.cylinder;
-  const fall = (of('coilInlet') - surroundings) / (of('flow') - surroundings);
-  const found = fall > 0 && fall < 1 && length > 0 ? (-Math.log(fall) * mc) / length : Number.NaN;
-  const loss = lossFrom === 'given' ? heatLoss : found;
-  const end = worked(pipeEndRecord, {
-    inlet: of('flow'),
-    around: surroundings,
-    loss,
-    length,
-    mc,
+  const around = variant.cylinder.surroundings;
+  const pipe = usualPipe(copperTubes[size].outside, lagging);
+  const lost = worked(pipeHeatLossRecord, {
+    outside: pipe.outside,
+    lagging,
+    k: pipe.laggingConductivity,
+    h: pipeSurfaceCoefficient(pipe, PIPE_TEMPERATURE, around),
   });
-  if (lossFrom === 'given') return [end];
-  const { outside } = copperTubes[size];
-  return [end, worked(pipeHeatLossRecord, { outside, lagging })];
+  const loss = lossFrom === 'given' ? heatLoss : lost.values.result;
+  const end = worked(pipeEndRecord, { inlet: of('flow'), around, loss, length, mc });
+  return lossFrom === 'given' ? [end] : [end, lost];
 }
 
 /** Terms of the daily wave at a moment. */
@@ -287,4 +289,3 @@ function capacityAt(result: Result, temperature: number): number {
 }
 
 const DAY = 86_400; // s
-const WARMEST = 15 * 3600; // s after midnight, as the model has it

@@ -1,3 +1,4 @@
+import { PRIMARY_TEMPERATURE, REFERENCE_FLOW } from '../../shared/conventions.ts';
 import { arrangementOf } from '../../shared/arrangements.ts';
 import type { Result } from '../../shared/result.ts';
 import { copperTubes } from '../../sim/closures/copperTube.ts';
@@ -49,7 +50,7 @@ export function flowNote({ variant }: Result): string {
 
 function circulatorStep(result: Result, flow: number): Step {
   const { shutOffHead, largestFlow } = result.variant.circulator;
-  const density = waterOf(result).density(BOOK);
+  const density = waterOf(result).density(PRIMARY_TEMPERATURE);
   return worked(circulatorRecord, { density, shutOffHead, flow, largestFlow });
 }
 
@@ -70,9 +71,9 @@ function resistances(
   if (circuit === 'radiators') return [inTheWay];
   const { bore } = copperTubes[primary.size];
   const water = waterOf(result);
-  const density = water.density(BOOK);
+  const density = water.density(PRIMARY_TEMPERATURE);
   const velocity = boreVelocity(bore, flow);
-  const Re = (density * velocity * bore) / water.viscosity(BOOK);
+  const Re = (density * velocity * bore) / water.viscosity(PRIMARY_TEMPERATURE);
   return [
     worked(pipePressureDropRecord, {
       f: flow > 0 ? pipeFriction(Re, COPPER_ROUGHNESS / bore) : Number.NaN,
@@ -85,6 +86,3 @@ function resistances(
     inTheWay,
   ];
 }
-
-const BOOK = 65; // °C, where density and viscosity of primary water are taken
-const REFERENCE_FLOW = 15 / 60_000; // m³/s, at which resistances are stated

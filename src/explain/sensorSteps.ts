@@ -1,3 +1,4 @@
+import { mountingOf } from '../../shared/mounting.ts';
 import type { Result } from '../../shared/result.ts';
 import {
   LEAD_SECTIONS,
@@ -18,18 +19,16 @@ import { type Step, worked } from './working.ts';
 
 /** Where the sensor is between water and air, and how fast it follows. */
 export function beadSteps({ variant }: Result, reading: Reading): Step[] {
-  const { mounting, lag, airShare } = variant.stat;
-  const isTyped = mounting === 'asTyped';
+  const { lag, airShare } = mountingOf(variant.stat);
   const follows = worked(sensorFollows, {
     water: reading.atSensor,
     reading: reading.of('bead'),
-    lag: isTyped ? lag : Number.NaN,
+    lag,
   });
-  const hasOffset = isTyped ? airShare > 0 : mounting.startsWith('strapped');
-  if (!hasOffset) return [follows];
+  if (airShare === 0) return [follows];
   const settles = worked(sensorSettles, {
     water: reading.atSensor,
-    share: isTyped ? airShare : Number.NaN,
+    share: airShare,
     air: variant.cylinder.surroundings,
   });
   return [settles, follows];
@@ -64,7 +63,7 @@ export function sensorNote({ variant }: Result, reading: Reading): string {
     return 'The controller shows a fault: it reads no temperature.';
   }
   if (variant.stat.mounting === 'asTyped') return '';
-  return 'The lag and the offset are the usual ones of this fixing, engineering guesses: its help says which.';
+  return 'The lag and the offset are the usual ones of this fixing: engineering guesses, no source.';
 }
 
 function element({ variant }: Result, bead: number): { ohms: number; step: Step } {

@@ -1,5 +1,5 @@
-import type { Seconds, Share } from '../../shared/units.ts';
-import type { Stat } from '../../shared/variant.ts';
+import type { Seconds, Share } from './units.ts';
+import type { Stat } from './variant.ts';
 
 /** How a fixing delays a sensor and how far it draws it towards the air. */
 export interface Mounting {
