@@ -78,7 +78,7 @@ function whyNot(result: Result): readonly Sentence[] {
   const apart = apartAt(result);
   if (firstMark(result, 'faultShown') !== null) {
     return [
-      say`Open or shorted wires read beyond any temperature: find the break or the short before anything else is changed.`,
+      say`Open or shorted wires, or an element the controller does not expect, read beyond any temperature: find which before anything else is changed.`,
     ];
   }
   if (measures.hotWaterCalls === 0) {

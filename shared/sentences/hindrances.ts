@@ -21,6 +21,7 @@ export function hindrancesOf(result: Result): readonly Sentence[] {
   return [
     programmePause(result),
     turns(result),
+    roomsFirst(result),
     valve(result),
     sharedTarget(result),
     immersion(result),
@@ -67,6 +68,18 @@ function turns(result: Result): Sentence | null {
   );
   if (theirs < worthSaying) return null;
   return say`The rooms take their turn: for ${duration(theirs)} of them the radiators have the boiler.`;
+}
+
+/** The rooms had the boiler while the cylinder called, by the arrangement. */
+function roomsFirst(result: Result): Sentence | null {
+  const { arrangement } = result.variant.heating;
+  if (arrangementOf(arrangement).both.coilRuns) return null;
+  const theirs = timeOf(
+    reheatPhases(result),
+    ({ coilRuns, radiatorsRun }) => radiatorsRun && !coilRuns,
+  );
+  if (theirs < worthSaying) return null;
+  return say`The rooms go first: for ${duration(theirs)} of them the radiators have the boiler and the cylinder waits.`;
 }
 
 function valve(result: Result): Sentence | null {

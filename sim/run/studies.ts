@@ -16,7 +16,8 @@ export function* placementStudy(variant: Variant): Generator<number, Study> {
   const heights = withPresent(evenly, variant.stat.sensorHeight);
   const points: StudyPoint[] = [];
   for (const at of heights) {
-    points.push(studyPoint(withSetting(variant, 'stat.sensorHeight', at), at, false));
+    const moved = withSetting(variant, 'stat.sensorHeight', at);
+    points.push(yield* held(studyPoint(moved, at, false), points.length / heights.length));
     yield points.length / heights.length;
   }
   return { kind: 'placement', points };
@@ -27,7 +28,8 @@ export function* differentialStudy(variant: Variant): Generator<number, Study> {
   const differentials = withPresent(DIFFERENTIALS, variant.stat.differential);
   const points: StudyPoint[] = [];
   for (const at of differentials) {
-    points.push(studyPoint(withSetting(variant, 'stat.differential', at), at, true));
+    const changed = withSetting(variant, 'stat.differential', at);
+    points.push(yield* held(studyPoint(changed, at, true), points.length / differentials.length));
     yield points.length / differentials.length;
   }
   return { kind: 'differential', points };
@@ -50,16 +52,20 @@ export function* arrangementStudy(variant: Variant): Generator<number, Study> {
  * One point: reheat as the variant starts, then draw at 10 l/min until the stat calls, then reheat with nothing drawn; and,
  * where asked, count the calls of a day.
  */
-function studyPoint(variant: Variant, value: number, countsCalls: boolean): StudyPoint {
+function* studyPoint(
+  variant: Variant,
+  value: number,
+  countsCalls: boolean,
+): Generator<number, StudyPoint> {
   const plant = makePlant(cylinderAlone(variant));
   const litres = (at: MarkedState | undefined) => (at ? usableIn(plant, at.snapshot) : null);
   const start = new System(plant).start();
-  const first = until(plant, start, 'statSatisfied', variant.run.duration, []);
+  const first = yield* until(plant, start, 'statSatisfied', variant.run.duration, []);
   const called = first
-    ? until(plant, first.snapshot, 'hotWaterCalled', LONGEST_DRAW, [endlessDraw])
+    ? yield* until(plant, first.snapshot, 'hotWaterCalled', LONGEST_DRAW, [endlessDraw])
     : undefined;
   const again = called
-    ? until(plant, called.snapshot, 'statSatisfied', LONGEST_REHEAT, [])
+    ? yield* until(plant, called.snapshot, 'statSatisfied', LONGEST_REHEAT, [])
     : undefined;
   return {
     value,
@@ -68,7 +74,7 @@ function studyPoint(variant: Variant, value: number, countsCalls: boolean): Stud
     usableAtSatisfied: litres(first),
     usableAtCall: litres(called),
     reheatAfterCall: again?.mark.at ?? null,
-    callsPerDay: countsCalls && first ? callsOnSecondDay(plant, first.snapshot) : null,
+    callsPerDay: countsCalls && first ? yield* callsOnSecondDay(plant, first.snapshot) : null,
   };
 }
 
@@ -80,13 +86,13 @@ function cylinderAlone(variant: Variant): Variant {
 }
 
 /** Runs from a snapshot until a mark; nothing when it does not come in time. */
-function until(
+function* until(
   plant: Plant,
   from: Snapshot,
   kind: Mark['kind'],
   duration: Seconds,
   draws: readonly PatternDraw[],
-): MarkedState | undefined {
+): Generator<number, MarkedState | undefined> {
   const run = march(new System(plant), {
     from,
     duration,
@@ -94,15 +100,16 @@ function until(
     tolerance: TOLERANCE,
     until: (mark) => mark.kind === kind && mark.at > 0,
   });
-  return finish(run).marks.find(({ mark }) => mark.kind === kind && mark.at > 0);
+  const { marks } = yield* run;
+  return marks.find(({ mark }) => mark.kind === kind && mark.at > 0);
 }
 
 /** Calls for hot water on the second of two equal days, which starts as the first left it. */
-function callsOnSecondDay(plant: Plant, from: Snapshot): number {
+function* callsOnSecondDay(plant: Plant, from: Snapshot): Generator<number, number> {
   const draws = [...dayPattern, ...dayPattern.map((draw) => ({ ...draw, at: draw.at + DAY }))];
   const run = march(new System(plant), { from, duration: 2 * DAY, draws, tolerance: TOLERANCE });
-  return finish(run).marks.filter(({ mark }) => mark.kind === 'hotWaterCalled' && mark.at >= DAY)
-    .length;
+  const { marks } = yield* run;
+  return marks.filter(({ mark }) => mark.kind === 'hotWaterCalled' && mark.at >= DAY).length;
 }
 
 /** Values in order, the present one among them. */
@@ -124,10 +131,12 @@ function* share<T>(run: Generator<number, T>, from: number): Generator<number, T
   }
 }
 
-function finish<T>(run: Generator<number, T>): T {
+/** Lets a part of something larger be stopped in between; what is done of the whole stays where it is. */
+function* held<T>(run: Generator<number, T>, done: number): Generator<number, T> {
   for (;;) {
     const step = run.next();
     if (step.done) return step.value;
+    yield done;
   }
 }
 

@@ -18,12 +18,12 @@ const expected: Record<Arrangement, readonly [Mode, Mode, Mode, Mode, boolean]> 
   priorityWithLimit: [coil, radiators, coil, radiators, true],
   simultaneous: [coil, radiators, together, together, true],
   midPosition: [coil, radiators, together, together, true],
+  heatingFirst: [coil, radiators, radiators, radiators, true],
   hotWaterOnly: [coil, shut, coil, coil, false],
 };
 const names = Object.keys(arrangements) as Arrangement[];
 
-test('there are 5 arrangements, and each has its row of expectations', () => {
-  expect(names.length).toBe(5);
+test('each of 6 arrangements has its row of expectations here', () => {
   expect(Object.keys(expected).sort()).toEqual([...names].sort());
 });
 
@@ -60,14 +60,14 @@ describe.each(names)('%s', (name) => {
   });
 });
 
-test('5 labels and 5 help texts differ, and each help is a sentence', () => {
+test('6 labels and 6 help texts differ, and each help is 1 sentence or 2', () => {
   const rows = names.map((name) => arrangements[name]);
-  expect(new Set(rows.map(({ label }) => label)).size).toBe(5);
-  expect(new Set(rows.map(({ help }) => help)).size).toBe(5);
+  expect(new Set(rows.map(({ label }) => label)).size).toBe(names.length);
+  expect(new Set(rows.map(({ help }) => help)).size).toBe(names.length);
   for (const { help } of rows) expect(help).toMatch(/^[A-Z].*\.$/);
 });
 
-test('the field offers the 5 arrangements under their labels and no others', () => {
+test('the field offers the 6 arrangements under their labels and no others', () => {
   const field = fieldAt('heating.arrangement');
   if (field.kind !== 'choice') throw new Error('the arrangement is a number; expected a choice');
   expect(field.choices).toEqual(

@@ -60,7 +60,7 @@ describe('faults of the sensor', () => {
     expect(headline).toBe(
       'After 15.0 min the controller shows a sensor fault and refuses hot water.',
     );
-    expect(why).toContain('find the break or the short');
+    expect(why).toContain('find which before anything else');
     expect(why).not.toContain('longer run');
   });
 
