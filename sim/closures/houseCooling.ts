@@ -22,6 +22,10 @@ export function houseCooling(difference: number, pause: number, timeConstant: nu
   return -difference * exponentialLessOne(-pause / timeConstant);
 }
 
+/** Heat held by the fabric for each square metre of floor, J/(m² K). */
+// source: sap, thermal mass parameter, from memory
+export const MASS_PARAMETERS = { light: 100_000, medium: 250_000, heavy: 450_000 } as const;
+
 export const houseTimeConstantRecord: ClosureRecord = {
   key: 'houseTimeConstant',
   title: 'Time constant of the house',

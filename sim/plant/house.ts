@@ -1,5 +1,6 @@
 import type { Celsius, JoulesPerKelvin, Watts, WattsPerKelvin } from '../../shared/units.ts';
 import type { Variant } from '../../shared/variant.ts';
+import { MASS_PARAMETERS } from '../closures/houseCooling.ts';
 
 /** A house as air and fabric. Fixed during a run. */
 export interface House {
@@ -21,7 +22,7 @@ export function makeHouse(variant: Variant): House {
   const airToOutside = heatLoss - throughFabric;
   return {
     airCapacity: AIR_PER_FLOOR * floorArea,
-    fabricCapacity: FABRIC_PER_FLOOR[mass] * floorArea,
+    fabricCapacity: MASS_PARAMETERS[mass] * floorArea,
     airToFabric,
     airToOutside,
     // In series with air to fabric it passes `throughFabric`
@@ -57,8 +58,6 @@ const SURFACE_COEFFICIENT = 3.45;
 const SURFACE_PER_FLOOR = 4.5;
 // source: ISO 52016-1:2017, default for air and furniture, 10 kJ/(m² K), from memory
 const AIR_PER_FLOOR = 10_000;
-// source: SAP 10.2 thermal mass parameter, J/(m² K), from memory
-const FABRIC_PER_FLOOR = { light: 100_000, medium: 250_000, heavy: 450_000 } as const;
 // common practice, no source: air change and windows, which do not pass the fabric
 const AIR_SHARE = 0.4;
 // engineering guess, no source: reached above 12.9 W/K for each square metre of floor, several times a leaky house

@@ -2,7 +2,7 @@ import { PRIMARY_TEMPERATURE } from '../../shared/conventions.ts';
 import type { Limit, Measures, Result } from '../../shared/result.ts';
 import { valueAt } from '../../shared/sampleAt.ts';
 import { rootBetween } from '../../shared/rootBetween.ts';
-import { condensingShareRecord } from '../../sim/closures/boilerEfficiency.ts';
+import { condensingShareRecord, netFromGrossRecord } from '../../sim/closures/boilerEfficiency.ts';
 import { copperTubes, tubeContent, tubeContentRecord } from '../../sim/closures/copperTube.ts';
 import { dutyRecord } from '../../sim/closures/cycling.ts';
 import { storedHeatRecord } from '../../sim/closures/storedHeat.ts';
@@ -77,6 +77,7 @@ export function energySteps(key: EnergyMeasure, result: Result): Step[] {
     case 'efficiency':
       return [
         worked(meanEfficiency, { heat, fuel: fuel > 0 ? fuel : Number.NaN }),
+        worked(netFromGrossRecord, { gross: efficiency }),
         efficiencyStep(result, measures.meanReturn ?? Number.NaN, fuel / meanLit(measures)),
       ];
     case 'condensingShare':

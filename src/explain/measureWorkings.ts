@@ -8,6 +8,7 @@ import { callsAt, houseLoses } from './relations/control.ts';
 import { coldLeft, risePerMinute } from './relations/store.ts';
 import { coilPasses, flowNeeded, returnLeft } from './relations/stream.ts';
 import { heatThrough, meanOutput, recoveryTime, ruleTime } from './relations/timing.ts';
+import { coolingSteps } from './coolingSteps.ts';
 import { type Step, type Working, type WorkingKey, worked } from './working.ts';
 
 /** The working of a measure of the whole run. */
@@ -87,6 +88,7 @@ function stepsOf(key: keyof Measures, result: Result): Step[] {
           air: measures.lowestRoom ?? Number.NaN,
           outside: read().of('outside'),
         }),
+        ...coolingSteps(result),
       ];
     default:
       return energySteps(key, result);
