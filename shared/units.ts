@@ -107,6 +107,9 @@ export const units = {
   number: { symbol: '', words: '', suffix: '', factor: 1 },
 } as const satisfies Record<string, Unit>;
 
+/** 0 °C in kelvins, by definition of the degree Celsius. */
+export const ZERO_CELSIUS = 273.15;
+
 export type UnitName = keyof typeof units;
 
 /** SI value of a shown number, e.g. 24 kW → 24000 W. */

@@ -1,3 +1,4 @@
+import { ZERO_CELSIUS } from '../../shared/units.ts';
 import type { ClosureRecord } from '../../shared/closureRecord.ts';
 import { equals, frac, mi, mn, mo, paren, raised, row, sub, unit } from '../../shared/mathml.ts';
 import type { Water } from './water.ts';
@@ -36,7 +37,6 @@ function sutherland(temperature: number, constant: number): number {
 }
 
 /** 0 °C in kelvin. */
-export const ZERO_CELSIUS = 273.15; // source: practice, by definition
 const ATMOSPHERE = 101_325; // Pa, source: practice, by definition
 const GAS_CONSTANT = 287.05; // J/(kg K), source: sutherland, dry air; from memory
 const SPECIFIC_HEAT = 1007; // J/(kg K), source: incropera, table of air at 300 K; from memory

@@ -1,3 +1,4 @@
+import { ZERO_CELSIUS } from '../../shared/units.ts';
 import type { ClosureRecord } from '../../shared/closureRecord.ts';
 import { equals, mi, mn, mo, raised, row } from '../../shared/mathml.ts';
 import { exponential, logarithm } from '../../shared/portableMaths.ts';
@@ -14,7 +15,6 @@ const P0 = 0.1e6; // Pa
 const TR = 10; // K
 const TA = 593; // K
 const TB = 232; // K
-const ZERO_CELSIUS = 273.15; // K
 
 /** Gibbs energy, J/kg. @param t  °C */
 export function iapwsGibbs(t: number): number {

@@ -1,6 +1,6 @@
+import { ZERO_CELSIUS } from '../../shared/units.ts';
 import type { ClosureRecord } from '../../shared/closureRecord.ts';
 import { equals, mi, mo, mn, paren, raised, row, sub } from '../../shared/mathml.ts';
-import { ZERO_CELSIUS } from './air.ts';
 
 /**
  * Heat a surface radiates to a room much larger than itself, as a coefficient on the difference,

@@ -1,8 +1,7 @@
 import type { ClosureRecord } from '../../shared/closureRecord.ts';
 import { equals, frac, mi, mn, mo, paren, raised, row, unit } from '../../shared/mathml.ts';
 import { exponential, logarithm } from '../../shared/portableMaths.ts';
-import type { Celsius, Ohms } from '../../shared/units.ts';
-import { ZERO } from './thermistor.ts';
+import { type Celsius, type Ohms, ZERO_CELSIUS } from '../../shared/units.ts';
 
 /** The three coefficients, with the resistance in ohm: 1/K each. */
 export interface SteinhartHart {
@@ -19,7 +18,7 @@ export interface SteinhartHart {
 export function steinhartHartTemperature(resistance: Ohms, curve: SteinhartHart): Celsius {
   const [least, most] = fallingPart(curve);
   const inverse = inverseAt(Math.min(most, Math.max(least, logarithm(resistance))), curve);
-  return inverse > 0 ? 1 / inverse - ZERO : Number.POSITIVE_INFINITY;
+  return inverse > 0 ? 1 / inverse - ZERO_CELSIUS : Number.POSITIVE_INFINITY;
 }
 
 /**
@@ -29,7 +28,7 @@ export function steinhartHartTemperature(resistance: Ohms, curve: SteinhartHart)
  */
 export function steinhartHartResistance(temperature: Celsius, curve: SteinhartHart): Ohms | null {
   const [least, most] = fallingPart(curve);
-  const wanted = 1 / (temperature + ZERO);
+  const wanted = 1 / (temperature + ZERO_CELSIUS);
   if (!(least < most && inverseAt(least, curve) <= wanted && wanted <= inverseAt(most, curve))) {
     return null;
   }

@@ -1,7 +1,7 @@
 import type { ClosureRecord } from '../../shared/closureRecord.ts';
 import { equals, expOf, frac, mi, mn, mo, paren, row, sub, unit } from '../../shared/mathml.ts';
 import { exponential, logarithm } from '../../shared/portableMaths.ts';
-import type { Celsius, Kelvins, Ohms } from '../../shared/units.ts';
+import { type Celsius, type Kelvins, type Ohms, ZERO_CELSIUS } from '../../shared/units.ts';
 
 /**
  * Resistance of a thermistor by the two-point law, ohm.
@@ -11,7 +11,9 @@ import type { Celsius, Kelvins, Ohms } from '../../shared/units.ts';
  */
 export function thermistorResistance(temperature: Celsius, r25: Ohms, beta: Kelvins): Ohms {
   // source: iec60539, definition of B between two temperatures; from memory
-  return r25 * exponential(beta * (1 / (temperature + ZERO) - 1 / (REFERENCE + ZERO)));
+  return (
+    r25 * exponential(beta * (1 / (temperature + ZERO_CELSIUS) - 1 / (REFERENCE + ZERO_CELSIUS)))
+  );
 }
 
 /**
@@ -22,12 +24,11 @@ export function thermistorResistance(temperature: Celsius, r25: Ohms, beta: Kelv
  * @param beta        K
  */
 export function thermistorTemperature(resistance: Ohms, r25: Ohms, beta: Kelvins): Celsius {
-  const inverse = 1 / (REFERENCE + ZERO) + logarithm(resistance / r25) / beta; // 1/K
-  return inverse > 0 ? 1 / inverse - ZERO : Number.POSITIVE_INFINITY;
+  const inverse = 1 / (REFERENCE + ZERO_CELSIUS) + logarithm(resistance / r25) / beta; // 1/K
+  return inverse > 0 ? 1 / inverse - ZERO_CELSIUS : Number.POSITIVE_INFINITY;
 }
 
 /** 0 °C, K. */
-export const ZERO = 273.15; // by definition of the degree Celsius
 
 const REFERENCE = 25; // °C; source: iec60539, zero-power resistance at 25 °C; from memory
 

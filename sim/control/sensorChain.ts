@@ -1,9 +1,9 @@
-import type { Celsius, Ohms } from '../../shared/units.ts';
+import { type Celsius, type Ohms, ZERO_CELSIUS } from '../../shared/units.ts';
 import type { Sensor } from '../../shared/variant.ts';
 import { LEAD_SECTIONS, leadResistance } from '../closures/leadResistance.ts';
 import { PLATINUM_TURN, platinumResistance, platinumTemperature } from '../closures/platinum.ts';
 import { steinhartHartResistance, steinhartHartTemperature } from '../closures/steinhartHart.ts';
-import { thermistorResistance, thermistorTemperature, ZERO } from '../closures/thermistor.ts';
+import { thermistorResistance, thermistorTemperature } from '../closures/thermistor.ts';
 
 /** The element, its leads and joints, and what the controller takes it for. */
 export type SensorWiring = Omit<Sensor, 'fault' | 'faultAt'>;
@@ -39,7 +39,7 @@ export function makeSensorChain(wiring: SensorWiring): SensorChain {
       return expected.temperature(1 / (1 / (ohms + series) + leak));
     },
     beadAt(reading) {
-      const seen = reading > -ZERO ? expected.resistance(reading) : null;
+      const seen = reading > -ZERO_CELSIUS ? expected.resistance(reading) : null;
       if (seen === null) return null;
       const ohms = 1 / (1 / seen - leak) - series;
       // no element makes more ohms than the damp path has, or fewer than lead and joint
