@@ -28,7 +28,7 @@ export function flowTarget(
     case 'weatherCompensation':
       return Math.min(
         Math.max(weatherFlowOf(boiler.heatingFlow, heating, outside), heating.lowestFlow),
-        Math.max(boiler.heatingFlow, heating.lowestFlow),
+        boiler.heatingFlow,
       );
     default:
       return boiler.heatingFlow;

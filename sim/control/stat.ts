@@ -1,4 +1,5 @@
 import type { Celsius, Kelvins } from '../../shared/units.ts';
+import type { Variant } from '../../shared/variant.ts';
 
 /** A switch with a differential: calls from `setPoint - differential` until `setPoint`. */
 export interface Stat {
@@ -18,4 +19,15 @@ export function statCrossing(stat: Stat, calls: boolean, reading: Celsius): Kelv
 /** Whether a stat calls that wakes up with this reading: as if it had last been satisfied. */
 export function callsAtStart(stat: Stat, reading: Celsius): boolean {
   return reading < stat.setPoint - stat.differential;
+}
+
+/** The room stat. Under load compensation it only stops rooms too warm for the lowest flow; the flow does the rest. */
+export function roomStat({
+  control,
+  roomSetPoint,
+  roomDifferential,
+  loadBand,
+}: Variant['heating']): Stat {
+  const above = control === 'loadCompensation' ? loadBand / 2 : 0;
+  return { setPoint: roomSetPoint + above, differential: roomDifferential };
 }

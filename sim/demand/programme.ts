@@ -20,7 +20,8 @@ export function nextEdge(programme: Programme, clock: Seconds): Seconds {
   let next = Number.POSITIVE_INFINITY;
   for (const service of ['hotWater', 'heating'] as const) {
     if (programme[service] === 'always') continue;
-    for (const { from, to } of periodsOf(programme, service)) {
+    for (const { from, to, isWholeDay } of periodsOf(programme, service)) {
+      if (isWholeDay) continue;
       for (const edge of [from, to]) {
         next = Math.min(next, edge + (lastOf(edge, clock) + 1) * DAY);
       }

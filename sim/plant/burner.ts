@@ -18,8 +18,12 @@ export function makeBurner({ boiler }: Variant): Burner {
   // source: EU 813/2013, high-temperature regime: rated with 60 °C back
   const rated = (load: Share) => boilerEfficiency(RATED_RETURN, load) + efficiencyShift;
   const inputMost = output / rated(1);
+  // the least depends on its own load: a few rounds settle it, for the efficiency hardly depends on load
+  let inputLeast = minimumOutput / rated(minimumOutput / output);
+  for (let round = 0; round < 4; round++)
+    inputLeast = minimumOutput / rated(inputLeast / inputMost);
   return {
-    inputLeast: minimumOutput / rated(minimumOutput / output),
+    inputLeast,
     inputMost,
     gain: inputMost / boiler.proportionalBand,
     resetTime: boiler.resetTime,

@@ -13,7 +13,10 @@ export interface House {
   readonly radiantShare: number;
 }
 
-/** Splits a heat loss into what leaves with the air and what passes the fabric; both together give the declared loss. */
+/**
+ * Splits a heat loss into what leaves with the air and what passes the fabric; with the air alone warmed both together give
+ * the declared loss. Radiators also warm the fabric by radiation, and then a house loses a few per cent more.
+ */
 export function makeHouse(variant: Variant): House {
   const { heatLoss, floorArea, mass } = variant.house;
   const airToFabric = SURFACE_COEFFICIENT * SURFACE_PER_FLOOR * floorArea;

@@ -94,6 +94,7 @@ export function* march(system: System, options: MarchOptions): Generator<number,
   };
 
   if (system.calls.hotWater) change(() => ['hotWaterCalled']);
+  if (system.control.immersionIsOn) change(() => ['immersionOn']);
   if (atStart.length > 0) change(() => atStart);
   while (outcome === null) {
     while (outcome === null && edges.length > 0 && edges[0].at <= time + AT_ONCE) {

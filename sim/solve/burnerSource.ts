@@ -57,9 +57,12 @@ export class BurnerSource implements HeatSource {
       control.firing = 'off';
       return 'burnerOff';
     }
-    if (control.firing !== 'off' || !this.#hasRested) return null;
-    if (this.#missing((slot) => y[slot]) <= 0) return null;
-    return this.#light(y);
+    const now = (slot: number) => y[slot];
+    if (control.firing !== 'off') {
+      // a lower target, as of the rooms after the cylinder, may leave the flow too hot at once
+      return this.#excess(now) > 0 ? this.#rest(clock) : null;
+    }
+    return this.#hasRested && this.#missing(now) > 0 ? this.#light(y) : null;
   }
 
   crossing(what: Switch, value: (slot: number) => number, evaluate: () => void): number {
@@ -68,8 +71,7 @@ export class BurnerSource implements HeatSource {
     const { inputLeast, inputMost } = this.#built.burner;
     switch (what) {
       case 'burnerHot':
-        if (firing === 'off') return NEVER;
-        return value(this.#boilerWater) - this.#target(value) - boiler.offMargin;
+        return firing === 'off' ? NEVER : this.#excess(value);
       case 'burnerCool':
         if (firing !== 'off' || !this.#mayFire || !this.#hasRested) return NEVER;
         return this.#missing(value);
@@ -93,10 +95,7 @@ export class BurnerSource implements HeatSource {
     const { inputLeast, inputMost } = this.#built.burner;
     switch (what) {
       case 'burnerHot':
-        control.firing = 'off';
-        this.restUntil = clock + this.#plant.variant.boiler.minimumOff;
-        this.#hasRested = clock >= this.restUntil;
-        return 'burnerOff';
+        return this.#rest(clock);
       case 'burnerCool':
         return this.#light(y);
       case 'limiter':
@@ -138,6 +137,19 @@ export class BurnerSource implements HeatSource {
       input >= burner.inputMost ? 'most' : input <= burner.inputLeast ? 'least' : 'between';
     (y as number[])[this.#slots.input] = input;
     return 'burnerLit';
+  }
+
+  /** Puts the burner out until it has rested. */
+  #rest(clock: Seconds): 'burnerOff' {
+    this.#control.firing = 'off';
+    this.restUntil = clock + this.#plant.variant.boiler.minimumOff;
+    this.#hasRested = clock >= this.restUntil;
+    return 'burnerOff';
+  }
+
+  /** Above zero once the flow is so far above its target that the burner goes off, K. */
+  #excess(value: (slot: number) => number): number {
+    return value(this.#boilerWater) - this.#target(value) - this.#plant.variant.boiler.offMargin;
   }
 
   /** Whether there is anything between its least and its most. */

@@ -4,6 +4,7 @@ import type { Seconds } from '../../shared/units.ts';
 /** What can switch. Each has one crossing function; it switches where that rises above zero. */
 export type Switch =
   | 'stat'
+  | 'offScale'
   | 'roomStat'
   | 'immersionStat'
   | 'merge'

@@ -56,6 +56,22 @@ export class Interpolant {
     return this.#cubic(slot, s) + hump * hump * this.#bend[slot];
   }
 
+  /** Where a component turns back inside the step, by the cubic through both ends; null when it does not. */
+  turningTime(slot: number): Seconds | null {
+    const start = this.#rateAtStart[slot];
+    const end = this.#rateAtEnd[slot];
+    if (!(start * end < 0)) return null;
+    // slope of the cubic at a share s of the step: start + b s + a s²
+    const mean = (this.#end[slot] - this.#start[slot]) / this.#length;
+    const a = 3 * (start + end) - 6 * mean;
+    const b = 6 * mean - 4 * start - 2 * end;
+    const root = Math.sqrt(b * b - 4 * a * start);
+    const q = -0.5 * (b + (b < 0 ? -root : root));
+    const s = start / q;
+    const other = q / a;
+    return this.#from + this.#length * (s > 0 && s < 1 ? s : other);
+  }
+
   /** The whole state at a time inside the step, [slot]; the same array every time. */
   stateAt(time: Seconds): readonly number[] {
     for (let slot = 0; slot < this.#between.length; slot++) {

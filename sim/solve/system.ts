@@ -3,7 +3,8 @@ import type { Limit, Mark } from '../../shared/result.ts';
 import type { Celsius, Seconds } from '../../shared/units.ts';
 import { type Mounting, mountingOf } from '../../shared/mounting.ts';
 import { makeSensorChain, type SensorChain } from '../control/sensorChain.ts';
-import { callsAtStart, type Stat, statCrossing } from '../control/stat.ts';
+import { offScale, shownReading } from '../control/shownReading.ts';
+import { callsAtStart, roomStat, type Stat, statCrossing } from '../control/stat.ts';
 import { isAllowed, nextEdge } from '../demand/programme.ts';
 import type { Plant } from '../plant/plant.ts';
 import { closed, flows as waterFlows, serviceFor } from '../plant/service.ts';
@@ -44,6 +45,8 @@ export class System {
   readonly #source: HeatSource;
   readonly #burner: BurnerSource | null;
   #memory: Memory = unused;
+  /** When the programme next changes, as `nextTime` found it. */
+  #edge: Seconds = Number.POSITIVE_INFINITY;
 
   constructor(plant: Plant) {
     const { stat, sensor, heating, immersion } = plant.variant;
@@ -52,7 +55,7 @@ export class System {
     this.mounting = mountingOf(stat);
     this.chain = makeSensorChain(sensor);
     this.#cylinderStat = stat;
-    this.#roomStat = { setPoint: heating.roomSetPoint, differential: heating.roomDifferential };
+    this.#roomStat = roomStat(heating);
     this.#immersionStat = immersion;
     this.control = {
       service: closed,
@@ -70,6 +73,7 @@ export class System {
     this.#source = this.#burner ?? new IdealSource(plant, slots, control, this.derivative);
     this.switches = [
       'stat',
+      'offScale',
       'roomStat',
       'immersionStat',
       'merge',
@@ -92,7 +96,7 @@ export class System {
     };
     const heats = heated && isAllowed(programme, 'heating', clock);
     const faults = sensor.fault !== 'none' && sensor.element !== 'true';
-    const isOffScale = shown <= LOWEST_READING || shown >= HIGHEST_READING;
+    const isOffScale = offScale(this.chain.reading(state[this.slots.bead])) > 0;
     const memory: Memory = {
       ...unused,
       calls,
@@ -109,7 +113,7 @@ export class System {
 
   /** What the controller shows for a sensor at a temperature, °C, as far as its scale goes. */
   reading(bead: Celsius): Celsius {
-    return Math.min(Math.max(this.chain.reading(bead), LOWEST_READING), HIGHEST_READING);
+    return shownReading(this.chain.reading(bead));
   }
 
   /** Whether the controller shows a fault of the sensor. */
@@ -150,6 +154,7 @@ export class System {
   /** When something next happens by the clock, s after the midnight before the run. @param clock  what is done */
   nextTime(clock: Seconds): Seconds {
     const { valve, overrun, turn, fault } = this.#memory.timers;
+    this.#edge = nextEdge(this.plant.variant.programme, clock);
     const rest = this.#burner?.restUntil ?? Number.NEGATIVE_INFINITY;
     return Math.min(
       valve,
@@ -157,7 +162,7 @@ export class System {
       turn,
       fault,
       rest > clock ? rest : Number.POSITIVE_INFINITY,
-      nextEdge(this.plant.variant.programme, clock),
+      this.#edge,
     );
   }
 
@@ -176,8 +181,7 @@ export class System {
     if (clock >= turn) happened.push('turnTaken');
     if (clock >= valve) happened.push('valveArrived');
     if (clock >= overrun) happened.push('overrunEnded');
-    const rests = this.#burner !== null && this.#burner.restUntil === clock;
-    if (happened.length === 0 && !rests) happened.push('programmeChanged');
+    if (clock >= this.#edge) happened.push('programmeChanged');
     return [...happened, ...this.settle(y, clock)];
   }
 
@@ -199,6 +203,9 @@ export class System {
       case 'stat':
         if (hasFault) return NEVER;
         return statCrossing(this.#cylinderStat, calls.hotWater, this.reading(value(slots.bead)));
+      case 'offScale':
+        if (hasFault || plant.variant.sensor.element === 'true') return NEVER;
+        return offScale(this.chain.reading(value(slots.bead)));
       case 'roomStat':
         if (!arrangementOf(plant.variant.heating.arrangement).heated) return NEVER;
         return statCrossing(this.#roomStat, calls.heating, value(slots.air));
@@ -233,6 +240,9 @@ export class System {
       case 'immersionStat':
         this.#memory = { ...this.#memory, immersionCalls: !immersionCalls };
         return [immersionCalls ? 'immersionOff' : 'immersionOn', ...this.settle(y)];
+      case 'offScale':
+        this.#memory = { ...this.#memory, hasFault: true };
+        return ['faultShown', ...this.settle(y)];
       case 'merge':
       case 'part':
         this.#regroup(y);
@@ -283,8 +293,5 @@ export class System {
   }
 }
 
-// common practice, no source: a reading off this scale is taken for a fault
-const LOWEST_READING = -50; // °C
-const HIGHEST_READING = 200; // °C
 const HEAT_MARGIN = 1e-3; // W
 const POOL_MARGIN = 1e-7; // K

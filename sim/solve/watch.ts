@@ -2,6 +2,7 @@ import type { Seconds } from '../../shared/units.ts';
 import { firstCrossing } from './crossing.ts';
 import { Interpolant } from './interpolant.ts';
 import { invertedBorders } from './pools.ts';
+import { switchSlot } from './switchSlot.ts';
 import type { Switch, System } from './system.ts';
 
 /** A switch and the time at which it is thrown. */
@@ -41,8 +42,9 @@ export class Watch {
     }
     let first: Thrown | null = null;
     for (let which = 0; which < switches.length; which++) {
-      if (!(ends[which] > 0)) continue;
       const what = switches[which];
+      const past = ends[which] > 0 ? to : this.#turn(what);
+      if (past === null) continue;
       const borders = what === 'merge' ? invertedBorders(system.control.pools, now) : undefined;
       const g = (time: Seconds) =>
         system.crossing(
@@ -52,11 +54,17 @@ export class Watch {
           borders,
         );
       // A switch found before may come earlier: is this one thrown by then?
-      const last: Seconds = first?.at ?? to;
-      const atLast: number = first === null ? ends[which] : g(last);
+      const last: Seconds = Math.min(first?.at ?? to, past);
+      const atLast: number = last === to ? ends[which] : g(last);
       if (atLast > 0) first = { what, at: firstCrossing(g, from, last, g(from), atLast) };
     }
     return first;
+  }
+
+  /** Where what a switch looks at turns back inside the step, and may have passed its threshold meanwhile; else null. */
+  #turn(what: Switch): Seconds | null {
+    const slot = switchSlot(what, this.#system.slots, this.#system.plant);
+    return slot === null ? null : this.inside.turningTime(slot);
   }
 }
 

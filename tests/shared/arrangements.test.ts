@@ -1,5 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { type Arrangement, arrangements, type Mode, modeFor } from '../../shared/arrangements.ts';
+import {
+  type Arrangement,
+  arrangementOf,
+  arrangements,
+  type Mode,
+  modeFor,
+} from '../../shared/arrangements.ts';
 import { fieldAt } from '../../shared/fields.ts';
 
 const both = { hotWater: true, heating: true };
@@ -76,9 +82,6 @@ test('the field offers the 6 arrangements under their labels and no others', () 
 });
 
 test('only the mid-position valve resists more when it serves both, 3 times as much', () => {
-  const shared = names.map((name) => {
-    const row: { readonly sharedValve?: number } = arrangements[name];
-    return [name, row.sharedValve ?? 1];
-  });
+  const shared = names.map((name) => [name, arrangementOf(name).sharedValve ?? 1]);
   expect(shared.filter(([, valve]) => valve !== 1)).toEqual([['midPosition', 3]]);
 });

@@ -46,7 +46,9 @@ describe('load compensation over 2 K round 20 °C, from 30 to 55 °C', () => {
 
   test('does not ask what the weather is: the same at −20 and 20 °C outside', () => {
     const variant = controlled('loadCompensation');
-    expect(flowTarget(variant, 'heating', 19.8, -20)).toBe(flowTarget(variant, 'heating', 19.8, 20));
+    expect(flowTarget(variant, 'heating', 19.8, -20)).toBe(
+      flowTarget(variant, 'heating', 19.8, 20),
+    );
   });
 
   test('leaves hot water at 80 °C, and rules it when the target is shared: 42.5 °C at 20 °C', () => {

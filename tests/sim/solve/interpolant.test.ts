@@ -49,4 +49,35 @@ describe('the state inside a step', () => {
       expect(Math.abs(left + gone - 60)).toBeLessThan(1e-12);
     }
   });
+
+  test('says where a ball thrown up at 10 m/s turns, and nothing for one that only rises or that has turned', () => {
+    // height and speed: y' = v, v' = −10; the turn is after 1 s
+    const thrown = (y: ArrayLike<number>) => [y[1], -10];
+    const at = (time: number) => [10 * time - 5 * time * time, 10 - 10 * time];
+    const inside = new Interpolant(2, thrown);
+    inside.begin(at(0));
+    inside.advance(0, 1.7, at(1.7));
+    expect(inside.turningTime(0)).toBeCloseTo(1, 12);
+    expect(inside.turningTime(1)).toBeNull(); // the speed falls all the way
+    inside.begin(at(0));
+    inside.advance(0, 0.9, at(0.9));
+    expect(inside.turningTime(0)).toBeNull();
+    inside.begin(at(1.1));
+    inside.advance(1.1, 3, at(3));
+    expect(inside.turningTime(0)).toBeNull();
+  });
+
+  test('finds the turn of a swing of one turn in 60 s within 2 % of it in steps of 8 and 13 s', () => {
+    const turn = (2 * Math.PI) / 60;
+    const swing = (y: ArrayLike<number>) => [y[1] * turn, -y[0] * turn];
+    const at = (time: number) => [Math.sin(turn * time), Math.cos(turn * time)];
+    for (let from = 10; from < 14.9; from += 0.7) {
+      for (const length of [8, 13]) {
+        const inside = new Interpolant(2, swing);
+        inside.begin(at(from));
+        inside.advance(from, from + length, at(from + length));
+        expect(Math.abs((inside.turningTime(0) ?? Number.NaN) - 15)).toBeLessThan(0.02 * length);
+      }
+    }
+  });
 });
