@@ -1,6 +1,7 @@
 import { measureWords } from '../../shared/format.ts';
 import { type Measures, measureRows, type Result } from '../../shared/result.ts';
-import { columnStep, usableStep } from './momentWorkings.ts';
+import { columnStep } from './columnStep.ts';
+import { usableStep } from './momentWorkings.ts';
 import { energySteps } from './energySteps.ts';
 import { flowNote } from './networkSteps.ts';
 import { type Reading, readingAt, waterOf } from './reading.ts';

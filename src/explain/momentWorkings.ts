@@ -1,7 +1,6 @@
 import { PIPE_TEMPERATURE, WARMEST } from '../../shared/conventions.ts';
 import { celsius, litres, quantityText } from '../../shared/format.ts';
 import { type Quantity, quantities, type Result } from '../../shared/result.ts';
-import { WALL_METALS, conductionRecord } from '../../sim/closures/conduction.ts';
 import { copperTubes } from '../../sim/closures/copperTube.ts';
 import { MIXED } from '../../sim/closures/mixedLitres.ts';
 import {
@@ -17,6 +16,7 @@ import {
   TEST_DIFFERENCE,
 } from '../../sim/closures/standingLoss.ts';
 import { burnerSteps, efficiencyNote, fuelSteps, targetSteps } from './boilerSteps.ts';
+import { columnStep } from './columnStep.ts';
 import { type CircuitFlow, flowNote, flowSteps } from './networkSteps.ts';
 import { type Reading, waterOf } from './reading.ts';
 import { callsAt, houseLoses, outsideWave } from './relations/control.ts';
@@ -182,18 +182,6 @@ export function usableStep({ variant }: Result, reading: Reading): Step {
     hot: reading.hotVolume > 0 ? reading.hotMean : MIXED,
     cold: variant.draw.incomingCold,
     mixed: MIXED,
-  });
-}
-
-/** Conduction down the water and the wall of the cylinder, at the mean of the store. */
-export function columnStep(result: Result, reading: Reading): Step {
-  const { cylinder } = result.variant;
-  const metal = { copper: 'copper', stainless: 'stainlessSteel', steel: 'carbonSteel' } as const;
-  return worked(conductionRecord, {
-    water: waterOf(result).conductivity(reading.mean) * cylinder.stirring,
-    wall: WALL_METALS[metal[cylinder.wallMaterial]],
-    thickness: cylinder.wallThickness,
-    diameter: Math.sqrt((4 * cylinder.volume) / (Math.PI * cylinder.height)),
   });
 }
 

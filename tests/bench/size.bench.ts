@@ -13,7 +13,13 @@ const assets = fileURLToPath(
 const scripts = readdirSync(assets).filter((name) => name.endsWith('.js'));
 const weigh = (names: readonly string[]) =>
   names.reduce((sum, name) => sum + gzipSync(readFileSync(`${assets}${name}`)).length, 0) / 1000;
-const first = scripts.filter((name) => /^(index|run\.worker)-/.test(name));
+// the page's script, what it imports before it can start, and the worker
+const page = scripts.find((name) => name.startsWith('index-')) ?? '';
+const text = readFileSync(`${assets}${page}`, 'utf8');
+const imported = scripts.filter((name) =>
+  new RegExp(`(from|import)\\s*["']\\./${name}["']`).test(text),
+);
+const first = [page, ...imported, ...scripts.filter((name) => name.startsWith('run.worker-'))];
 const after = scripts.filter((name) => !first.includes(name));
 console.log(
   `first load: ${first.length} scripts, ${weigh(first).toFixed(1)} kB gzip, bar 120 kB; ` +

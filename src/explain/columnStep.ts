@@ -1,0 +1,16 @@
+import type { Result } from '../../shared/result.ts';
+import { conductionRecord, WALL_METALS } from '../../sim/closures/conduction.ts';
+import { type Reading, waterOf } from './reading.ts';
+import { type Step, worked } from './working.ts';
+
+/** Conduction down the water and the wall of the cylinder, at the mean of the store. */
+export function columnStep(result: Result, reading: Reading): Step {
+  const { cylinder } = result.variant;
+  const metal = { copper: 'copper', stainless: 'stainlessSteel', steel: 'carbonSteel' } as const;
+  return worked(conductionRecord, {
+    water: waterOf(result).conductivity(reading.mean) * cylinder.stirring,
+    wall: WALL_METALS[metal[cylinder.wallMaterial]],
+    thickness: cylinder.wallThickness,
+    diameter: Math.sqrt((4 * cylinder.volume) / (Math.PI * cylinder.height)),
+  });
+}
