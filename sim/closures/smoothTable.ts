@@ -19,13 +19,15 @@ export class SmoothTable {
     this.step = (to - from) / count;
     this.last = count - 1;
     this.pieces = new Float64Array(4 * count);
+    // every knot is asked once: the end of a piece is the start of the next
+    let b = f(from);
+    let q = slope(f, from, 1) * this.step;
     for (let i = 0; i < count; i++) {
-      const left = from + i * this.step;
       const right = from + (i + 1) * this.step;
-      const a = f(left);
-      const b = f(right);
-      const p = slope(f, left, i === 0 ? 1 : 0) * this.step;
-      const q = slope(f, right, i === this.last ? -1 : 0) * this.step;
+      const a = b;
+      const p = q;
+      b = f(right);
+      q = slope(f, right, i === this.last ? -1 : 0) * this.step;
       this.pieces[4 * i] = a;
       this.pieces[4 * i + 1] = p;
       this.pieces[4 * i + 2] = 3 * (b - a) - 2 * p - q;

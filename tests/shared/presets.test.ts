@@ -36,15 +36,13 @@ describe.each(presets)('$key', (preset) => {
     for (const { path } of others) expect(settingOf(variant, path)).toBe(settingOf(defaults, path));
   });
 
-  test.skipIf(neverSatisfied.has(preset.key))(
-    'satisfies its stat within the run, so that there is something to explain',
-    () => {
-      const { outcome, measures } = simulateToEnd(variant);
-      expect(outcome.kind).toBe('finished');
-      expect(measures.recovery).toBeGreaterThan(10 * 60);
-      expect(measures.recovery).toBeLessThan(variant.run.duration);
-    },
-  );
+  if (neverSatisfied.has(preset.key)) return;
+  test('satisfies its stat within the run, so that there is something to explain', () => {
+    const { outcome, measures } = simulateToEnd(variant);
+    expect(outcome.kind).toBe('finished');
+    expect(measures.recovery).toBeGreaterThan(10 * 60);
+    expect(measures.recovery).toBeLessThan(variant.run.duration);
+  });
 });
 
 test('there are 9 installations and 19 causes of 28 names; the 1st is the worked example; an unknown name finds none', () => {

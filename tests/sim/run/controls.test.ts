@@ -62,7 +62,7 @@ test('500 runs over all settings: no switch chatters, none is missed, and stats 
     }),
     { numRuns: 500, endOnFailure: true },
   );
-}, 120_000);
+}, 240_000);
 
 /** How fast the reading moves next to a sample, K/s: by the samples around it, at least 0.01. */
 function fastest({ trace }: Result, sample: number): number {

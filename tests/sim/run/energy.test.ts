@@ -28,7 +28,7 @@ test('200 runs over all settings: energy closes to 1e-9, nothing is hotter than 
     }),
     { numRuns: 200, endOnFailure: true },
   );
-}, 60_000);
+}, 180_000);
 
 test('200 runs over all settings end with no layer 1e-6 K warmer than the one above it', () => {
   fc.assert(
@@ -38,7 +38,7 @@ test('200 runs over all settings end with no layer 1e-6 K warmer than the one ab
     }),
     { numRuns: 200, endOnFailure: true },
   );
-}, 60_000);
+}, 180_000);
 
 test('200 runs over all settings have no sample in which a layer is 0.2 K warmer than the one above it', () => {
   fc.assert(
@@ -55,7 +55,7 @@ test('200 runs over all settings have no sample in which a layer is 0.2 K warmer
     }),
     { numRuns: 200, endOnFailure: true },
   );
-}, 60_000);
+}, 180_000);
 
 test('20 runs over all settings give the same bits twice', () => {
   fc.assert(
@@ -64,7 +64,7 @@ test('20 runs over all settings give the same bits twice', () => {
     }),
     { numRuns: 20, endOnFailure: true },
   );
-}, 60_000);
+}, 180_000);
 
 /**
  * What may heat the store: the boiler, as built up to its limiter and what it overshoots while the burner goes off, the

@@ -100,4 +100,4 @@ test('in 200 stores a draw that starts up to 1 h later moves the call by as much
     ),
     { numRuns: 200, endOnFailure: true },
   );
-}, 60_000);
+}, 180_000);
