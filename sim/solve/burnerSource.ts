@@ -32,6 +32,8 @@ export class BurnerSource implements HeatSource {
   readonly #derivative: Derivative;
   #mayFire = false;
   #hasRested = true;
+  /** Whose target the burner has been keeping; null before the first. */
+  #limitOf: 'hotWater' | 'heating' | null = null;
 
   constructor(
     plant: Plant,
@@ -58,7 +60,10 @@ export class BurnerSource implements HeatSource {
       return 'burnerOff';
     }
     const now = (slot: number) => y[slot];
+    const before = this.#limitOf;
+    this.#limitOf = control.service.limitOf;
     if (control.firing !== 'off') {
+      if (before !== null && before !== this.#limitOf) this.#followTarget(before, y);
       // a lower target, as of the rooms after the cylinder, may leave the flow too hot at once
       return this.#excess(now) > 0 ? this.#rest(clock) : null;
     }
@@ -132,11 +137,28 @@ export class BurnerSource implements HeatSource {
     this.starts++;
     const { burner } = this.#built;
     const below = this.#target((slot) => y[slot]) - y[this.#boilerWater];
-    const input = inputAtStart(burner, below);
-    this.#control.firing =
-      input >= burner.inputMost ? 'most' : input <= burner.inputLeast ? 'least' : 'between';
-    (y as number[])[this.#slots.input] = input;
+    this.#set(inputAtStart(burner, below), y);
     return 'burnerLit';
+  }
+
+  /** A target that steps moves the input at once by the gain of the controller: its proportional part. */
+  #followTarget(before: 'hotWater' | 'heating', y: ArrayLike<number>): void {
+    const { burner } = this.#built;
+    const control = this.#control;
+    const now = (slot: number) => y[slot];
+    const step = this.#target(now) - this.#target(now, before);
+    const inputs = { least: burner.inputLeast, most: burner.inputMost, off: 0 };
+    const input = control.firing === 'between' ? y[this.#slots.input] : inputs[control.firing];
+    this.#set(input + burner.gain * step, y);
+  }
+
+  /** Puts the input between the burner's ends, or at one of them. @param y  written */
+  #set(input: number, y: ArrayLike<number>): void {
+    const { inputLeast, inputMost } = this.#built.burner;
+    const within = Math.min(Math.max(input, inputLeast), inputMost);
+    this.#control.firing =
+      within >= inputMost ? 'most' : within <= inputLeast ? 'least' : 'between';
+    (y as number[])[this.#slots.input] = within;
   }
 
   /** Puts the burner out until it has rested. */
@@ -163,10 +185,10 @@ export class BurnerSource implements HeatSource {
     return this.#target(value) - this.#plant.variant.boiler.restartBelow - value(this.#boilerWater);
   }
 
-  #target(value: (slot: number) => number): Celsius {
+  #target(value: (slot: number) => number, limitOf = this.#control.service.limitOf): Celsius {
     const { variant } = this.#plant;
     const outside = outsideAt(variant.house, value(this.#slots.clock));
-    return flowTarget(variant, this.#control.service.limitOf, value(this.#slots.air), outside);
+    return flowTarget(variant, limitOf, value(this.#slots.air), outside);
   }
 }
 

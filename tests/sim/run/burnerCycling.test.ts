@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { defaultVariant } from '../../../shared/fields.ts';
 import type { Variant } from '../../../shared/variant.ts';
 import { offTime, onTime } from '../../../sim/closures/cycling.ts';
 import { boilerEfficiency } from '../../../sim/closures/boilerEfficiency.ts';
@@ -56,6 +57,14 @@ test('a boiler of 8 kW at least on a coil that takes 2.9 kW cycles with the clos
   const { on, off } = cycle(variant);
   expect(on / onTime(lump, 80, 90, heat)).toBeCloseTo(1, 3);
   expect(off / offTime(lump, 80, 90)).toBeCloseTo(1, 3);
+});
+
+test('a target that steps from 60 to 80 °C under a lit burner moves it to full output at once: 20 K is its whole band', () => {
+  const { phases } = simulateToEnd(defaultVariant('hot water after heating'));
+  const [heating, hotWater] = phases;
+  expect([heating.radiatorsRun, heating.limit]).toEqual([true, 'flowLimit']);
+  expect([hotWater.coilRuns, hotWater.limit]).toEqual([true, 'output']);
+  expect(hotWater.from).toBe(20); // when the valve arrives
 });
 
 test('with a minimum off time longer than that, the burner rests for just that time, to 0.1 s', () => {
