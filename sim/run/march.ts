@@ -116,7 +116,7 @@ export function* march(system: System, options: MarchOptions): Generator<number,
     const goal = Math.min(edge, clockEvent - origin, duration, time + SLICE);
     watch.begin(y);
     const piece = integrate(
-      (state) => derivative.at(state),
+      (state) => watch.inside.ratesAtEnd(state) ?? derivative.at(state),
       time,
       y,
       goal,
