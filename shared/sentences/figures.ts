@@ -57,8 +57,9 @@ function reheatSummary({ measures, trace, outcome }: Result): Sentence[] {
   const apart = (difference: number) => shown(difference, 'kelvin', 1);
   const when = measures.recovery === null ? 'at the end' : 'when the stat is satisfied';
   const last = heating[heating.length - 1];
+  const largest = heating.reduce((most, each) => Math.max(most, each));
   const summary = [
-    say`Flow and return at the coil stand ${apart(heating[0])} apart at first and ${apart(last)} ${when}; the gap is the heat.`,
+    say`Flow and return at the coil stand ${apart(largest)} apart at most and ${apart(last)} ${when}; the gap is the heat.`,
   ];
   if (measures.bottomAtSatisfied !== null) {
     summary.push(say`The bottom is then at ${measured(measures, 'bottomAtSatisfied')}.`);
