@@ -75,6 +75,31 @@ export const ruleSources = {
     kind: 'common practice',
     note: 'Growth from 20 to 45 °C, most near 37 °C; a weekly hour at 60 °C or more is usual practice.',
   },
+  reductionTests: {
+    title:
+      'Sanden, Fields, Barbaree and Feeley, Viability of Legionella pneumophila in chlorine-free water at elevated temperatures, Curr. Microbiol. 18, 61-65',
+    year: 1989,
+    kind: 'published',
+    note: 'The five times were read; names beyond the first, title and pages are from memory.',
+  },
+  reductionStrains: {
+    title: 'Dennis, Green and Jones, A note on the temperature tolerance of Legionella',
+    year: 1984,
+    kind: 'from memory',
+    note: 'Times for a tenfold reduction at 50, 54 and 58 °C, from memory.',
+  },
+  reductionPages: {
+    title: 'Public pages that quote times for a stated number of tenfold reductions of Legionella',
+    year: null,
+    kind: 'common practice',
+    note: 'Read second-hand; they differ by several times, and pages without that number are not used.',
+  },
+  scaldTable: {
+    title: 'Scald times of adults above 60 °C as printed in advice on preventing burns',
+    year: null,
+    kind: 'from memory',
+    note: '2 s at 64.4 °C, 1 s at 68.3 °C, half a second at 71.1 °C, from memory.',
+  },
   scaldTimes: {
     title:
       'Moritz and Henriques, Studies of thermal injury II, Am. J. Pathol. 23, 695-720, as tabled for adult skin',

@@ -106,6 +106,33 @@ export const storeSources = {
     kind: 'from memory',
     note: 'One-dimensional stratified store, chapter 8; the edition is from memory.',
   },
+  inletEddies: {
+    title:
+      'Zurigat, Liche and Ghajar, Influence of inlet geometry on mixing in thermocline thermal energy storage, Int. J. Heat Mass Transfer 34(1) 115-125',
+    year: 1991,
+    kind: 'from memory',
+    note: 'Factors and exponents from memory, of medium trust; that the mixing decays as a hyperbola was read second-hand.',
+  },
+  layeringEddies: {
+    title:
+      'Karg Bulnes, Gluesenkamp and Rendall, IMECE2020-23369, on charging a household store from outside through its top',
+    year: 2020,
+    kind: 'published',
+    note: 'Abstract only: layering spreads heat five times as fast as conduction; the wording of the title is ours.',
+  },
+  flowEddies: {
+    title: 'Rendall and others, A Flow Rate Dependent 1D Model of a store of 50 US gallons',
+    year: null,
+    kind: 'published',
+    note: 'Abstract only: the factor is bounded at Re 2100 and 10 000; the rest of the title and the year were not noted.',
+  },
+  inletReview: {
+    title:
+      'Rendall and others, review of the Richardson number in stratified stores, Renew. Sust. Energy Rev. 150, 111471',
+    year: 2021,
+    kind: 'published',
+    note: 'Abstract only: critical values from below 0.25 to 100; the wording of the title is ours.',
+  },
   lumpedHeat: {
     title: 'Energy balance of a fully mixed store',
     year: null,

@@ -12,6 +12,7 @@ import { tubeContentRecord } from './copperTube.ts';
 import { criticalReynoldsRecord } from './criticalReynolds.ts';
 import { curvedLaminarFrictionRecord, curvedTurbulentFrictionRecord } from './curvedFriction.ts';
 import { curvedLaminarRecord, curvedTurbulentRecord } from './curvedTube.ts';
+import { longestReductionRecord, shortestReductionRecord } from './decimalReduction.ts';
 import { dutyRecord, offTimeRecord, onTimeRecord } from './cycling.ts';
 import { exchangeRecord } from './exchange.ts';
 import { filmCoefficientRecord } from './filmCoefficient.ts';
@@ -19,9 +20,12 @@ import { equivalentLengthRecord, quadraticDropRecord } from './fitting.ts';
 import { loadFlowRecord, weatherFlowRecord } from './heatingCurve.ts';
 import { houseCoolingRecord, houseTimeConstantRecord } from './houseCooling.ts';
 import { viscosityRecord } from './iapwsWater.ts';
+import { inletEddyRecords, inletRichardsonRecord } from './inletMixing.ts';
+import { insulationRecords } from './insulationLoss.ts';
 import { leadResistanceRecord } from './leadResistance.ts';
 import { mixedShareRecord } from './mixedLitres.ts';
 import { mixingRecord } from './mixing.ts';
+import { hotShareRecord, outletBlendRecord } from './outletBlend.ts';
 import { overallRecord } from './overallCoefficient.ts';
 import { pipeFrictionRecord, pipePressureDropRecord } from './pipeFriction.ts';
 import { pipeHeatLossRecord } from './pipeHeatLoss.ts';
@@ -31,6 +35,7 @@ import { radiationRecord } from './radiation.ts';
 import { platinumRecord } from './platinum.ts';
 import { radiatorRecord } from './radiator.ts';
 import { rayleighRecord } from './rayleigh.ts';
+import { longestScaldRecord, shortestScaldRecord } from './scaldTime.ts';
 import { scaleRecord } from './scale.ts';
 import { classLimitRecord, guideLimitRecord, standingLossRecord } from './standingLoss.ts';
 import { steinhartHartRecord } from './steinhartHart.ts';
@@ -79,7 +84,16 @@ export const records: readonly ClosureRecord[] = [
   standingLossRecord,
   guideLimitRecord,
   classLimitRecord,
+  ...insulationRecords,
+  inletRichardsonRecord,
+  ...inletEddyRecords,
   mixedShareRecord,
+  outletBlendRecord,
+  hotShareRecord,
+  shortestReductionRecord,
+  longestReductionRecord,
+  shortestScaldRecord,
+  longestScaldRecord,
   thermistorResistanceRecord,
   thermistorTemperatureRecord,
   steinhartHartRecord,

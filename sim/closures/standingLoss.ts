@@ -31,6 +31,16 @@ export function classBound(energyClass: EnergyClass, volume: number): number {
   return constant + factor * power(volume * 1000, 0.4);
 }
 
+/**
+ * The energy class of a cylinder by its standing loss.
+ * @param loss    W at the test condition
+ * @param volume  m³
+ */
+export function energyClassOf(loss: number, volume: number): EnergyClass | 'G' {
+  // source: labelTanks, Annex II Table 2: a loss at the bound is in the next class; from memory
+  return CLASSES.find((energyClass) => loss < classBound(energyClass, volume)) ?? 'G';
+}
+
 export type EnergyClass = 'A+' | 'A' | 'B' | 'C' | 'D' | 'E' | 'F';
 
 /** Stored water above the air in the test, K: 65 °C stored, 20 °C around. */
@@ -51,6 +61,9 @@ const BOUNDS: Record<EnergyClass, readonly [number, number]> = {
   E: [26, 13.66],
   F: [31, 16.66],
 };
+
+/** From the best to the worst; what is in none of them is in class G. */
+export const CLASSES: readonly EnergyClass[] = ['A+', 'A', 'B', 'C', 'D', 'E', 'F'];
 
 export const standingLossRecord: ClosureRecord = {
   key: 'standingLoss',
