@@ -5,6 +5,7 @@ import { makePlant } from '../../sim/plant/plant.ts';
 import { marchToEnd } from './marchToEnd.ts';
 
 const share = fc.double({ min: 0, max: 1, noNaN: true });
+const BOUNDARY = 0.1; // m
 
 /**
  * Invented reheats for laws that compare two runs: hot water only, a coil of known conductance at the
@@ -54,7 +55,13 @@ export const anyReheat: fc.Arbitrary<Variant> = fc
         lag: 120 * part.lag,
       },
       draw: { ...base.draw, incomingCold: 5 + 15 * part.cold },
-      start: { hotShare: part.hotShare, hotTemperature: 45, boundary: 0.1 },
+      // the hot part above the coil: primary water that has cooled below it would carry heat out of it, the more the better
+      // the coil conducts
+      start: {
+        hotShare: Math.min(part.hotShare, (1.2 - BOUNDARY / 2 - top) / 1.2),
+        hotTemperature: 45,
+        boundary: BOUNDARY,
+      },
       heating: { ...base.heating, arrangement: 'hotWaterOnly' },
       run: { duration: 24 * 3600, layers: 16, water: 'measured' },
     } satisfies Variant;
