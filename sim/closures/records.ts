@@ -19,12 +19,14 @@ import { filmCoefficientRecord } from './filmCoefficient.ts';
 import { equivalentLengthRecord, quadraticDropRecord } from './fitting.ts';
 import { loadFlowRecord, weatherFlowRecord } from './heatingCurve.ts';
 import { houseCoolingRecord, houseTimeConstantRecord } from './houseCooling.ts';
+import { householdUseRecords } from './householdUse.ts';
 import { viscosityRecord } from './iapwsWater.ts';
 import { inletEddyRecords, inletRichardsonRecord } from './inletMixing.ts';
 import { insulationRecords } from './insulationLoss.ts';
 import { leadResistanceRecord } from './leadResistance.ts';
 import { mixedShareRecord } from './mixedLitres.ts';
 import { mixingRecord } from './mixing.ts';
+import { occupancyRecord } from './occupancy.ts';
 import { hotShareRecord, outletBlendRecord } from './outletBlend.ts';
 import { overallRecord } from './overallCoefficient.ts';
 import { pipeFrictionRecord, pipePressureDropRecord } from './pipeFriction.ts';
@@ -90,6 +92,8 @@ export const records: readonly ClosureRecord[] = [
   mixedShareRecord,
   outletBlendRecord,
   hotShareRecord,
+  occupancyRecord,
+  ...householdUseRecords,
   shortestReductionRecord,
   longestReductionRecord,
   shortestScaldRecord,
