@@ -1,6 +1,6 @@
 import { citation } from './citation.ts';
 import { celsius, settingText, shown } from './format.ts';
-import { lowestCoil } from './lowestCoil.ts';
+import { lowestCoil } from './fittedCoils.ts';
 import type { Result } from './result.ts';
 import type { SourceKey } from './sources.ts';
 import type { Variant } from './variant.ts';

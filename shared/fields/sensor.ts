@@ -7,6 +7,26 @@ const expectsThermistor = {
   matters: (variant: Variant) => wired(variant) && variant.sensor.expects === 'thermistor',
 };
 
+// what is fitted and what is expected are of the same kind, so they have the same bounds
+const resistance = {
+  kind: 'number',
+  unit: 'ohm',
+  least: 500,
+  most: 200_000,
+  step: 100,
+  default: 10_000,
+  source: 'common practice, no source: 10 kΩ',
+} as const;
+const beta = {
+  kind: 'number',
+  unit: 'kelvin',
+  least: 2000,
+  most: 5500,
+  step: 1,
+  default: 3977,
+  source: 'common practice, no source: 3435 and 3977 K are usual',
+} as const;
+
 /** The electrical chain from the sensor to what the controller reads. */
 export const sensorFields: readonly Field[] = [
   {
@@ -24,29 +44,17 @@ export const sensorFields: readonly Field[] = [
     source: 'a healthy chain',
   },
   {
-    kind: 'number',
+    ...resistance,
     path: 'sensor.r25',
     label: 'Resistance at 25 °C',
     help: 'Of the thermistor in the pocket.',
-    unit: 'ohm',
-    least: 500,
-    most: 200_000,
-    step: 100,
-    default: 10_000,
-    source: 'common practice, no source: 10 kΩ',
     matters: ({ sensor }) => sensor.element === 'thermistor',
   },
   {
-    kind: 'number',
+    ...beta,
     path: 'sensor.beta',
     label: 'Beta',
     help: 'How steeply its resistance falls, between 25 and 85 °C.',
-    unit: 'kelvin',
-    least: 2000,
-    most: 5500,
-    step: 1,
-    default: 3977,
-    source: 'common practice, no source: 3435 and 3977 K are usual',
     matters: ({ sensor }) => sensor.element === 'thermistor',
   },
   {
@@ -117,29 +125,17 @@ export const sensorFields: readonly Field[] = [
     matters: wired,
   },
   {
-    kind: 'number',
+    ...resistance,
     path: 'sensor.expectedR25',
     label: 'Expected resistance at 25 °C',
     help: 'Of the thermistor the controller believes in.',
-    unit: 'ohm',
-    least: 500,
-    most: 200_000,
-    step: 100,
-    default: 10_000,
-    source: 'common practice, no source: 10 kΩ',
     ...expectsThermistor,
   },
   {
-    kind: 'number',
+    ...beta,
     path: 'sensor.expectedBeta',
     label: 'Expected beta',
     help: 'Of the thermistor the controller believes in.',
-    unit: 'kelvin',
-    least: 2000,
-    most: 5500,
-    step: 1,
-    default: 3977,
-    source: 'common practice, no source: 3435 and 3977 K are usual',
     ...expectsThermistor,
   },
   {

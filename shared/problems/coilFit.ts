@@ -1,19 +1,13 @@
 import { fieldAt } from '../fields.ts';
+import { type CoilGroup, coilGroups } from '../fittedCoils.ts';
 import { metres, plainText } from '../format.ts';
 import { fromSI, toSI } from '../units.ts';
 import type { Coil, Variant } from '../variant.ts';
 import { type Problem, problemAt } from './problem.ts';
 
-type CoilGroup = 'coil' | 'secondCoil';
-
-/** The coils of a variant that are fitted. */
-export function fittedCoils(variant: Variant): CoilGroup[] {
-  return variant.secondCoil.fitted === 'no' ? ['coil'] : ['coil', 'secondCoil'];
-}
-
 /** Whether the coils can be built as described: their heights, their tube, and room for both. */
 export function coilFitProblems(variant: Variant): Problem[] {
-  return [...fittedCoils(variant).flatMap((group) => oneCoil(variant, group)), ...overlap(variant)];
+  return [...coilGroups(variant).flatMap((group) => oneCoil(variant, group)), ...overlap(variant)];
 }
 
 function oneCoil(variant: Variant, group: CoilGroup): Problem[] {

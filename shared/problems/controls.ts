@@ -1,6 +1,7 @@
 import { arrangementOf } from '../arrangements.ts';
 import { fieldAt } from '../fields.ts';
 import { settingText } from '../format.ts';
+import { isSolvable } from '../steinhartHart.ts';
 import type { Variant } from '../variant.ts';
 import { type Problem, problemAt } from './problem.ts';
 
@@ -52,19 +53,7 @@ export function compensationProblems({ heating, boiler }: Variant): Problem[] {
 export function characteristicProblems({ sensor }: Variant): Problem[] {
   if (sensor.element !== 'steinhartHart') return [];
   const { steinhartA: A, steinhartB: B, steinhartC: C } = sensor;
-  const inverse = (L: number) => A + L * (B + C * L * L);
-  let reachesHot = false;
-  let reachesCold = false;
-  let before = Number.NaN;
-  for (let L = 0; L <= largestLogarithm; L += largestLogarithm / steps) {
-    const now = inverse(L);
-    const rises = !(now <= before);
-    if (!rises && reachesHot && !reachesCold) reachesHot = false;
-    if (now <= 1 / hottest) reachesHot = true;
-    if (reachesHot && rises && now >= 1 / coldest) reachesCold = true;
-    before = now;
-  }
-  if (reachesHot && reachesCold) return [];
+  if (isSolvable({ A, B, C })) return [];
   return [
     problemAt(
       'sensor.steinhartB',
@@ -75,7 +64,3 @@ export function characteristicProblems({ sensor }: Variant): Problem[] {
 }
 
 const leastDesignDifference = 5; // K, engineering guess, no source
-const largestLogarithm = 18.42; // of 100 MΩ
-const steps = 400;
-const coldest = 253.15; // K, −20 °C
-const hottest = 393.15; // K, 120 °C

@@ -1,6 +1,6 @@
 import { fieldAt } from '../fields.ts';
+import { fittedCoils } from '../fittedCoils.ts';
 import type { Variant } from '../variant.ts';
-import { fittedCoils } from './coilFit.ts';
 import { type Problem, problemAt } from './problem.ts';
 
 /** Whether the way through the coil resists at all: a circulator against nothing has no flow that could be computed. */
@@ -12,7 +12,7 @@ export function networkProblems(variant: Variant): Problem[] {
     primary.bends > 0 ||
     primary.valveDrop > 0 ||
     primary.coilBranchDrop > 0 ||
-    fittedCoils(variant).some((group) => variant[group].given !== 'conductance');
+    fittedCoils(variant).some(({ given }) => given !== 'conductance');
   if (resists) return [];
   return [
     problemAt(

@@ -1,12 +1,12 @@
 import { fieldAt } from '../fields.ts';
+import { coilGroups } from '../fittedCoils.ts';
 import { shown, settingText } from '../format.ts';
 import type { Coil, Variant } from '../variant.ts';
-import { fittedCoils } from './coilFit.ts';
 import { type Problem, problemAt } from './problem.ts';
 
 /** Whether a declared rating can be that of any coil. */
 export function ratingProblems(variant: Variant): Problem[] {
-  return fittedCoils(variant).flatMap((group) => {
+  return coilGroups(variant).flatMap((group) => {
     const coil = variant[group];
     if (coil.given !== 'rating') return [];
     const which = group === 'coil' ? '' : 'Second coil: ';

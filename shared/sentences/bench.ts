@@ -1,10 +1,11 @@
 import { celsius, duration, settingText, shown } from '../format.ts';
-import { lowestCoil } from '../lowestCoil.ts';
+import { lowestCoil } from '../fittedCoils.ts';
+import { timeOf } from '../phaseTime.ts';
 import type { Limit, Result } from '../result.ts';
 import type { Variant } from '../variant.ts';
 import { apartAt, hindrancesOf, timeShut } from './hindrances.ts';
 import { paceOf } from './pace.ts';
-import { firstMark, heatingPhases, highestTarget, isServed, shownTime, timeOf } from './phases.ts';
+import { firstMark, heatingPhases, highestTarget, isServed, shownTime } from './phases.ts';
 import { measured, plain, type Sentence, say } from './sentence.ts';
 
 /** What holds the boiler, in words. */

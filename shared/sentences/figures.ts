@@ -1,15 +1,9 @@
 import { celsius, duration, litres, metres, percent, shown } from '../format.ts';
+import { timeOf } from '../phaseTime.ts';
 import type { Result } from '../result.ts';
 import { cutIn, headline } from './bench.ts';
 import { cycles, paceSetter } from './pace.ts';
-import {
-  heatingPhases,
-  reheatPhases,
-  servesCoil,
-  shownTime,
-  timeOf,
-  worthSaying,
-} from './phases.ts';
+import { heatingPhases, reheatPhases, servesCoil, shownTime, worthSaying } from './phases.ts';
 import { type FigureWords, measured, type Sentence, say } from './sentence.ts';
 
 /** What the reheat curves say: what holds the boiler, then how flow, return and bottom run. */

@@ -1,16 +1,16 @@
 import { arrangementOf } from '../arrangements.ts';
 import { celsius, duration } from '../format.ts';
+import { timeOf } from '../phaseTime.ts';
+import { isAllowed } from '../programme.ts';
 import type { Result } from '../result.ts';
 import { profileAt, valueAt } from '../sampleAt.ts';
 import type { Seconds } from '../units.ts';
-import type { Programme } from '../variant.ts';
 import {
   firstMark,
   isServed,
   reheatPhases,
   servesCoil,
   type Stretch,
-  timeOf,
   valveMoves,
   worthSaying,
 } from './phases.ts';
@@ -41,18 +41,11 @@ function programmePause(result: Result): Sentence | null {
 /** Time of the reheat in which the programme allowed no hot water and the boiler gave none, s. */
 export function timeShut(result: Result): Seconds {
   const { programme } = result.variant;
-  if (programme.hotWater === 'always') return 0;
+  const clockAt = ({ from, to }: Stretch) => programme.startsAt + (from + to) / 2;
   return timeOf(
     reheatPhases(result),
-    (phase) => !servesCoil(phase) && !allowsHotWater(programme, (phase.from + phase.to) / 2),
+    (phase) => !servesCoil(phase) && !isAllowed(programme, 'hotWater', clockAt(phase)),
   );
-}
-
-/** Whether a programme allows hot water. @param at  from the start of the run, s */
-function allowsHotWater(programme: Programme, at: Seconds): boolean {
-  const { hotWaterFrom, hotWaterFor, hotWaterAgainFrom, hotWaterAgainFor } = programme;
-  const since = (from: Seconds) => (((programme.startsAt + at - from) % DAY) + DAY) % DAY;
-  return since(hotWaterFrom) < hotWaterFor || since(hotWaterAgainFrom) < hotWaterAgainFor;
 }
 
 /** The rooms had the boiler to themselves while the cylinder called. */
@@ -147,4 +140,3 @@ function laterFault(result: Result): Sentence | null {
 
 const worthReading = 0.5; // K
 const farBehind = 3; // K, more than a usual lag leaves
-const DAY = 86_400; // s

@@ -1,6 +1,7 @@
 import { settingText } from '../format.ts';
+import { timeOf } from '../phaseTime.ts';
 import type { Limit, Result } from '../result.ts';
-import { heatingPhases, servesCoil, shownTime, timeOf } from './phases.ts';
+import { heatingPhases, servesCoil, shownTime } from './phases.ts';
 import { measured, type Sentence, say } from './sentence.ts';
 
 /** What held a boiler that satisfied the stat, one or two sentences; none when it did nothing for it. */

@@ -37,11 +37,6 @@ export function reheatPhases({ phases, marks, measures, outcome }: Result): read
     }));
 }
 
-/** Time in phases, all of them or those that fit, s. */
-export function timeOf(phases: readonly Phase[], fits: (phase: Phase) => boolean): Seconds {
-  return phases.reduce((sum, phase) => (fits(phase) ? sum + phase.to - phase.from : sum), 0);
-}
-
 /** Whether the stat called and the controller answered it with the boiler. */
 export function isServed(result: Result): boolean {
   return reheatPhases(result).some(servesCoil);

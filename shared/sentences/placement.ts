@@ -1,5 +1,5 @@
 import { duration, figure, litres, metres, minutes } from '../format.ts';
-import { lowestCoil } from '../lowestCoil.ts';
+import { lowestCoil } from '../fittedCoils.ts';
 import type { Result, Study, StudyPoint } from '../result.ts';
 import { shownTime } from './phases.ts';
 import { change, difference, ends, nearestTo } from './points.ts';

@@ -1,20 +1,21 @@
 import { duration, quantityText } from '../format.ts';
-import type { Quantity, Result } from '../result.ts';
+import { burnerStates, isLit } from '../phaseTime.ts';
+import type { Limit, Quantity, Result } from '../result.ts';
 import { valueAt } from '../sampleAt.ts';
 import type { Seconds } from '../units.ts';
-import { burnerStates, burnerWords, phaseAt, valveWords } from './plantStates.ts';
+import { burnerWords, phaseAt, type ValvePhase, valveWords } from './plantStates.ts';
 import { type FigureWords, type Sentence, say } from './sentence.ts';
 
 /** What the plant does at one moment: where the heat comes from and where it goes. */
 export function plantFinding(result: Result, seconds: Seconds): FigureWords {
-  return { heading: heading(result, seconds), summary: [summary(result, seconds)] };
+  const phase = phaseAt(result, seconds);
+  return { heading: heading(result, seconds, phase), summary: [summary(phase)] };
 }
 
-function heading(result: Result, seconds: Seconds): Sentence {
+function heading(result: Result, seconds: Seconds, phase: ValvePhase | null): Sentence {
   const when = duration(seconds, seconds % 60 === 0 ? 0 : 1);
   const value = (key: Quantity) =>
     quantityText(key, valueAt(result.trace.time, result.trace.of[key], seconds));
-  const phase = phaseAt(result, seconds);
   const flows = phase !== null && (phase.coilRuns || phase.radiatorsRun);
   const heater = phase?.immersionRuns
     ? `; the immersion heater gives ${value('immersionHeat')}`
@@ -30,20 +31,19 @@ function heading(result: Result, seconds: Seconds): Sentence {
   ]
     .filter((words): words is string => words !== false)
     .join(' and ');
-  if (burnerStates[phase.limit] !== 'off') {
+  if (isLit(phase)) {
     return say`At ${when} the boiler gives ${value('boilerHeat')}: ${taken}${heater}.`;
   }
   return say`At ${when} ${offWords[phase.limit] ?? 'the burner is off'}: ${taken}${heater}.`;
 }
 
-function summary(result: Result, seconds: Seconds): Sentence {
-  const phase = phaseAt(result, seconds);
+function summary(phase: ValvePhase | null): Sentence {
   if (phase === null) return say`Nothing was run.`;
   const burner = burnerWords[burnerStates[phase.limit]];
   return say`The burner is ${burner}, the way is ${valveWords[phase.state]}.`;
 }
 
-const offWords: Partial<Record<keyof typeof burnerStates, string>> = {
+const offWords: Partial<Record<Limit, string>> = {
   resting: 'the burner rests',
   overrun: 'the pump runs on without the burner',
   lockedOut: 'the boiler is locked out',

@@ -1,25 +1,10 @@
-import type { Limit, Phase, Result } from '../result.ts';
+import type { BurnerState } from '../phaseTime.ts';
+import type { Phase, Result } from '../result.ts';
 import type { Seconds } from '../units.ts';
 import { valveMoves } from './phases.ts';
 
-/** What a burner does. */
-export type BurnerState = 'full' | 'modulating' | 'least' | 'off';
-
 /** What stands open, or that a valve is on its way. */
 export type ValveState = 'coil' | 'radiators' | 'both' | 'moving' | 'shut';
-
-/** The burner in a phase. */
-export const burnerStates: Readonly<Record<Limit, BurnerState>> = {
-  output: 'full',
-  flowLimit: 'modulating',
-  minimum: 'least',
-  off: 'off',
-  resting: 'off',
-  lockedOut: 'off',
-  idle: 'off',
-  valve: 'off',
-  overrun: 'off',
-};
 
 export const burnerWords: Readonly<Record<BurnerState, string>> = {
   full: 'at full output',

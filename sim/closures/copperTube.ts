@@ -1,6 +1,7 @@
 import type { ClosureRecord } from '../../shared/closureRecord.ts';
 import { equals, frac, mi, mn, mo, raised, row, sub } from '../../shared/mathml.ts';
 import type { Metres } from '../../shared/units.ts';
+import { metals } from './metals.ts';
 
 /** Outside diameter in mm, by which copper tube is called. */
 export type TubeSize = '8' | '10' | '12' | '15' | '22' | '28' | '35';
@@ -31,11 +32,8 @@ export function tubeContent(size: TubeSize): number {
 /** Heat one metre of empty copper tube takes up per kelvin, J/(m K). */
 export function tubeMetalHeat(size: TubeSize): number {
   const { outside, bore } = copperTubes[size];
-  return (disc(outside) - disc(bore)) * COPPER_HEAT;
+  return (disc(outside) - disc(bore)) * metals.copper.volumetricHeat;
 }
-
-/** Copper, density × specific heat, J/(m³ K): the value of the coil and cylinder in `sim/plant/metals.ts`. */
-const COPPER_HEAT = 3.45e6; // source: from memory: 8960 × 385
 
 /** Area of a circle, m². */
 function disc(diameter: Metres): number {

@@ -1,14 +1,8 @@
 import type { ClosureRecord } from '../../shared/closureRecord.ts';
 import { equals, frac, mi, mn, mo, paren, raised, row, unit } from '../../shared/mathml.ts';
 import { exponential, logarithm } from '../../shared/portableMaths.ts';
+import { fallingPart, inverseAt, reaches, type SteinhartHart } from '../../shared/steinhartHart.ts';
 import { type Celsius, type Ohms, ZERO_CELSIUS } from '../../shared/units.ts';
-
-/** The three coefficients, with the resistance in ohm: 1/K each. */
-export interface SteinhartHart {
-  readonly A: number;
-  readonly B: number;
-  readonly C: number;
-}
 
 /**
  * Temperature of a thermistor by its three coefficients, °C. Beyond the part of the curve that falls
@@ -27,11 +21,9 @@ export function steinhartHartTemperature(resistance: Ohms, curve: SteinhartHart)
  * @param temperature  °C, above −273.15
  */
 export function steinhartHartResistance(temperature: Celsius, curve: SteinhartHart): Ohms | null {
+  if (!reaches(temperature, curve)) return null;
   const [least, most] = fallingPart(curve);
   const wanted = 1 / (temperature + ZERO_CELSIUS);
-  if (!(least < most && inverseAt(least, curve) <= wanted && wanted <= inverseAt(most, curve))) {
-    return null;
-  }
   // The curve bends one way here, so Newton's steps from the end where it is steeper come nearer
   // and never pass the crossing, save by rounding
   let L = curve.C > 0 ? most : least;
@@ -44,32 +36,6 @@ export function steinhartHartResistance(temperature: Celsius, curve: SteinhartHa
   return exponential(L);
 }
 
-/**
- * Whether three coefficients describe a thermistor: its ohms fall all the way from −20 to 120 °C.
- */
-export function isSolvable(curve: SteinhartHart): boolean {
-  return (
-    steinhartHartResistance(COLDEST, curve) !== null &&
-    steinhartHartResistance(HOTTEST, curve) !== null
-  );
-}
-
-/** 1/T at a logarithm of the ohms, 1/K. */
-function inverseAt(L: number, { A, B, C }: SteinhartHart): number {
-  // source: steinhartHart; from memory
-  return A + L * (B + C * L * L);
-}
-
-/** Logarithms of the ohms between which more ohms mean colder; empty when least ≥ most. */
-function fallingPart({ B, C }: SteinhartHart): readonly [least: number, most: number] {
-  const turn = Math.sqrt(-B / (3 * C)); // where the slope B + 3 C L² is nothing; NaN when it never is
-  if (B > 0) return [0, C < 0 ? Math.min(LARGEST, turn) : LARGEST];
-  return C > 0 ? [turn, LARGEST] : [0, 0];
-}
-
-const COLDEST = -20; // °C
-const HOTTEST = 120; // °C
-const LARGEST = 18.420680743952367; // ln of 100 MΩ, more than any thermistor of this trade
 const MOST_STEPS = 100; // the slowest start, B next to nothing, gains a third of the way with each
 
 export const steinhartHartRecord: ClosureRecord = {

@@ -22,6 +22,14 @@ export function sufficientFlow(
   return room + RATED_EXCESS * powerFromZero(need / rated, 1 / exponent) + spread / 2;
 }
 
+/** Flow less return of water that carries a heat, K. @param need  W @param flow  m³/s */
+export function heatingSpread(need: number, flow: number): number {
+  return need / (flow * VOLUMETRIC_HEAT);
+}
+
+// source: iapwsLiquid: 988.0 kg/m³ times 4181 J/(kg K) at 50 °C
+const VOLUMETRIC_HEAT = 988 * 4181; // J/(m³ K)
+
 export const sufficientFlowRecord: ClosureRecord = {
   key: 'sufficientFlow',
   title: 'Flow temperature that suffices',

@@ -52,6 +52,11 @@ export function constantWater(): Water {
   return { ...tabulatedWater(), density: () => 1000, specificHeat: () => 4180 };
 }
 
+/** Heat a volume of water takes up for each kelvin, J/(m³ K). @param temperature  °C */
+export function volumetricHeat(water: Water, temperature: number): number {
+  return water.density(temperature) * water.specificHeat(temperature);
+}
+
 /**
  * Prandtl number, the ratio of viscosity to thermal diffusivity, pure number.
  * @param temperature  °C

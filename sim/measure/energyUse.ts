@@ -1,4 +1,5 @@
-import type { Limit, Measures, Phase } from '../../shared/result.ts';
+import { isLit, timeOf } from '../../shared/phaseTime.ts';
+import type { Measures, Phase } from '../../shared/result.ts';
 import type { Variant } from '../../shared/variant.ts';
 import type { Slots } from '../solve/slots.ts';
 
@@ -39,10 +40,7 @@ export function energyUse(
   const fuel = sum(slots.fuel);
   const heat = sum(slots.fromBoiler);
   return {
-    burnerTime: phases.reduce(
-      (time, { limit, from, to }) => (lit.has(limit) ? time + to - from : time),
-      0,
-    ),
+    burnerTime: timeOf(phases, isLit),
     fuel,
     fuelForHeating: sum(slots.fuelForHeating),
     efficiency: fuel > 0 ? heat / fuel : null,
@@ -52,6 +50,3 @@ export function energyUse(
     carbon: fuel * prices.fuelCarbon + electricity * prices.electricityCarbon,
   };
 }
-
-/** Limits under which the burner is lit. */
-const lit: ReadonlySet<Limit> = new Set(['output', 'flowLimit', 'minimum']);

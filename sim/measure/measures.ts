@@ -1,3 +1,4 @@
+import { timeOf } from '../../shared/phaseTime.ts';
 import type { Limit, Mark, Measures, Phase, Trace } from '../../shared/result.ts';
 import type { Seconds } from '../../shared/units.ts';
 import type { Plant } from '../plant/plant.ts';
@@ -34,9 +35,9 @@ export function measuresOf(plant: Plant, slots: Slots, left: Left, trace: Trace)
 
   const state = satisfied?.snapshot.state;
   const coilHeat = (state ?? left.end.state)[slots.throughCoil] - left.start[slots.throughCoil];
-  const coilTime = timeIn(left.phases, until, (phase) => phase.coilRuns);
+  const coilTime = timeOf(left.phases, ({ coilRuns }) => coilRuns, until);
   const held = (...limits: Limit[]) =>
-    timeIn(left.phases, until, (phase) => phase.coilRuns && limits.includes(phase.limit));
+    timeOf(left.phases, ({ coilRuns, limit }) => coilRuns && limits.includes(limit), until);
   const { returnTemperature, coilHeat: coilTrace } = trace.of;
   const { heated } = arrangementOf(plant.variant.heating.arrangement);
   const around = plant.cylinder.surroundings;
@@ -49,13 +50,13 @@ export function measuresOf(plant: Plant, slots: Slots, left: Left, trace: Trace)
     meanCoilHeat: coilTime > 0 ? coilHeat / coilTime : null,
     peakCoilHeat: coilTime > 0 ? greatest(coilTrace) : null,
     meanReturn: coilTime > 0 ? timeMean(trace, returnTemperature, until) : null,
-    waitingTime: Math.min(calls[0]?.mark.at ?? until, until),
+    waitingTime: Math.min(firstCall, until),
     outputLimitTime: held('output'),
     flowLimitTime: held('flowLimit'),
     minimumTime: held('minimum'),
     restingTime:
       held('resting', 'lockedOut') +
-      timeIn(left.phases, until, ({ limit, from }) => limit === 'valve' && from >= firstCall),
+      timeOf(left.phases, ({ limit, from }) => limit === 'valve' && from >= firstCall, until),
     leftInPrimary:
       state === undefined || plant.built === null
         ? null
@@ -75,19 +76,6 @@ export function measuresOf(plant: Plant, slots: Slots, left: Left, trace: Trace)
     hottest: greatest(trace.layerTemperature),
     hotWaterCalls: calls.length,
   };
-}
-
-/** Time within the phases that fit, up to a moment, s. */
-function timeIn(
-  phases: readonly Phase[],
-  until: Seconds,
-  fits: (phase: Phase) => boolean,
-): Seconds {
-  let sum = 0;
-  for (const phase of phases) {
-    if (fits(phase)) sum += Math.max(0, Math.min(phase.to, until) - phase.from);
-  }
-  return sum;
 }
 
 /** Mean over time of a quantity while the coil runs and up to a moment, by trapezes between samples. */

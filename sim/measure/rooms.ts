@@ -1,6 +1,6 @@
 import { arrangementOf } from '../../shared/arrangements.ts';
 import type { Measures, Trace } from '../../shared/result.ts';
-import { sufficientFlow } from '../closures/sufficientFlow.ts';
+import { heatingSpread, sufficientFlow } from '../closures/sufficientFlow.ts';
 import type { Plant } from '../plant/plant.ts';
 import { fabricStart, houseLoss } from '../plant/house.ts';
 
@@ -33,7 +33,7 @@ export function roomMeasures(
       need,
       heating.radiatorOutput,
       heating.roomSetPoint,
-      need / (flows.radiatorsAlone * VOLUMETRIC_HEAT),
+      heatingSpread(need, flows.radiatorsAlone),
       heating.radiatorExponent,
     ),
   };
@@ -52,6 +52,3 @@ function indexOfLeast(values: Float64Array): number {
   for (let i = 1; i < values.length; i++) if (values[i] < values[least]) least = i;
   return least;
 }
-
-// source: iapwsLiquid: 988.0 kg/m³ times 4181 J/(kg K) at 50 °C
-const VOLUMETRIC_HEAT = 988 * 4181; // J/(m³ K)

@@ -3,6 +3,9 @@ import type { Celsius, Kelvins, Seconds, Share, Watts } from '../../shared/units
 import type { Variant } from '../../shared/variant.ts';
 import { boilerEfficiency, condensingShare } from '../closures/boilerEfficiency.ts';
 
+/** What a burner does: nothing, its least, what its controller asks, its most. */
+export type Firing = 'off' | 'least' | 'between' | 'most';
+
 /** A burner between two inputs of fuel, gross, and its controller. Fixed during a run. */
 export interface Burner {
   readonly inputLeast: Watts;
@@ -42,9 +45,28 @@ export function condenses(input: Watts, back: Celsius): Share {
   return input > 0 ? condensingShare(back) : 0;
 }
 
+/** Fuel burnt, gross, W. @param modulated  what the controller asks, burnt only between the two ends */
+export function inputOf(burner: Burner, firing: Firing, modulated: Watts): Watts {
+  switch (firing) {
+    case 'off':
+      return 0;
+    case 'least':
+      return burner.inputLeast;
+    case 'most':
+      return burner.inputMost;
+    default:
+      return modulated;
+  }
+}
+
+/** The nearest input a burner has, W. */
+export function withinEnds({ inputLeast, inputMost }: Burner, input: Watts): Watts {
+  return Math.min(Math.max(input, inputLeast), inputMost);
+}
+
 /** Input a controller starts with that is this far below its target, W. */
-export function inputAtStart({ gain, inputLeast, inputMost }: Burner, below: Kelvins): Watts {
-  return Math.min(Math.max(gain * below, inputLeast), inputMost);
+export function inputAtStart(burner: Burner, below: Kelvins): Watts {
+  return withinEnds(burner, burner.gain * below);
 }
 
 /**

@@ -1,16 +1,16 @@
 import { PRIMARY_TEMPERATURE } from '../../shared/conventions.ts';
+import { fittedCoils } from '../../shared/fittedCoils.ts';
 import { exponential } from '../../shared/portableMaths.ts';
-import type { Celsius, KilogramsPerSecond, SquareMetres } from '../../shared/units.ts';
-import type { Coil as CoilSettings, Variant } from '../../shared/variant.ts';
+import type { Celsius, KilogramsPerSecond } from '../../shared/units.ts';
+import type { Coil, Variant } from '../../shared/variant.ts';
 import {
   overallCoefficient,
   type PreparedCoil,
   prepareCoil,
 } from '../closures/overallCoefficient.ts';
 import type { Water } from '../closures/water.ts';
+import { coilArea, tubeOf } from './coilTube.ts';
 import type { Cylinder } from './cylinder.ts';
-import { metals } from './metals.ts';
-import { ratedArea } from './ratedCoil.ts';
 import { stillCoefficient } from './restingCoil.ts';
 
 /** The coils of a cylinder at one primary flow, cut where the layers are cut, in the order the water flows. */
@@ -37,13 +37,12 @@ export function makeCoilRun(
   water: Water,
   massFlow: KilogramsPerSecond,
 ): CoilRun {
-  const fitted = variant.secondCoil.fitted === 'no' ? [variant.coil] : inFlowOrder(variant);
   const layer: number[] = [];
   const size: number[] = [];
   const still: number[] = [];
   const stretch: number[] = [];
   const tube: (PreparedCoil | null)[] = [];
-  for (const coil of fitted) {
+  for (const coil of inFlowOrder(variant)) {
     const whole = coil.given === 'conductance' ? coil.conductance : coilArea(coil, water);
     const prepared =
       coil.given === 'conductance' ? null : prepareCoil(tubeOf(coil), massFlow, water, water);
@@ -134,36 +133,14 @@ export function waterAroundCoil(run: CoilRun, T: ArrayLike<number>): Celsius {
   return sum / weight;
 }
 
-/** Outside area of a coil, m²: from its tube, as given, or what reproduces its rating. */
-export function coilArea(coil: CoilSettings, water: Water): SquareMetres {
-  if (coil.given === 'area') return coil.area;
-  if (coil.given === 'rating') return ratedArea(coil, tubeOf, water);
-  return Math.PI * coil.tubeOutside * coil.length;
-}
-
-/** The tube of a coil as the closures want it. */
-export function tubeOf(coil: CoilSettings) {
-  return {
-    outsideDiameter: coil.tubeOutside,
-    insideDiameter: coil.tubeOutside - 2 * coil.tubeWall,
-    coilDiameter: coil.coilDiameter,
-    insideEnhancement: 1,
-    outsideEnhancement: coil.enhancement,
-    wallConductivity: metals[coil.tubeMaterial].tubeConductivity,
-    scaleThickness: coil.scaleThickness,
-    scaleConductivity: coil.scaleConductivity,
-    foulingResistance: 0,
-  };
-}
-
-/** Two coils in series: flow that enters at the top meets the upper coil first. */
-function inFlowOrder(variant: Variant): readonly CoilSettings[] {
-  const [lower, upper] = [variant.coil, variant.secondCoil].sort((a, b) => a.bottom - b.bottom);
-  return lower.flowEnters === 'top' ? [upper, lower] : [lower, upper];
+/** Coils in series: flow that enters the lowest at the top meets the upper coil first. */
+function inFlowOrder(variant: Variant): readonly Coil[] {
+  const upwards = [...fittedCoils(variant)].sort((a, b) => a.bottom - b.bottom);
+  return upwards[0].flowEnters === 'top' ? upwards.reverse() : upwards;
 }
 
 /** The layers a coil passes and the share of it in each, in flow order. */
-function cut(coil: CoilSettings, cylinder: Cylinder): { layer: number; share: number }[] {
+function cut(coil: Coil, cylinder: Cylinder): { layer: number; share: number }[] {
   const pieces: { layer: number; share: number }[] = [];
   for (let layer = 0; layer < cylinder.layers; layer++) {
     const floor = layer * cylinder.layerHeight;

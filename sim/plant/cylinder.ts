@@ -3,7 +3,7 @@ import type { Variant } from '../../shared/variant.ts';
 import { layerConductance } from '../closures/conduction.ts';
 import { TEST_DIFFERENCE } from '../closures/standingLoss.ts';
 import type { Water } from '../closures/water.ts';
-import { metals } from './metals.ts';
+import { metals } from '../closures/metals.ts';
 
 /** The stratified store, cut into equal layers. Fixed during a run. */
 export interface Cylinder {

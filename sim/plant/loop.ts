@@ -1,7 +1,7 @@
 import { PRIMARY_TEMPERATURE } from '../../shared/conventions.ts';
 import type { Celsius, JoulesPerKelvin, Watts, WattsPerKelvin } from '../../shared/units.ts';
 import type { Variant } from '../../shared/variant.ts';
-import type { Water } from '../closures/water.ts';
+import { volumetricHeat, type Water } from '../closures/water.ts';
 import { type CoilRun, passCoil } from './coil.ts';
 import { alongPipe, type Primary, SHORTEST_CELL } from './primary.ts';
 import { type RestingCoil, restingHeat } from './restingCoil.ts';
@@ -46,10 +46,7 @@ export function makeLoop(
   coil: RestingCoil,
   heatRate: number,
 ): Loop {
-  const content =
-    boiler.waterContent *
-    water.density(PRIMARY_TEMPERATURE) *
-    water.specificHeat(PRIMARY_TEMPERATURE);
+  const content = boiler.waterContent * volumetricHeat(water, PRIMARY_TEMPERATURE);
   // What is emptied faster than it is worth following is warmed with the boiler
   const followsCoil = coil.halfCapacity >= SHORTEST_CELL * heatRate;
   const withBoiler =

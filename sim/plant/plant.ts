@@ -1,9 +1,10 @@
 import { PRIMARY_TEMPERATURE } from '../../shared/conventions.ts';
 import { arrangementOf } from '../../shared/arrangements.ts';
 import type { Variant } from '../../shared/variant.ts';
-import { constantWater, tabulatedWater, type Water } from '../closures/water.ts';
+import { constantWater, tabulatedWater, volumetricHeat, type Water } from '../closures/water.ts';
 import { type Burner, makeBurner } from './burner.ts';
 import { type CoilRun, makeCoilRun } from './coil.ts';
+import { withRatedAreas } from './coilTube.ts';
 import { type Cylinder, makeCylinder } from './cylinder.ts';
 import { type Inlet, makeInlet } from './drawOff.ts';
 import { type House, makeHouse } from './house.ts';
@@ -45,10 +46,11 @@ export interface Plant {
 export function makePlant(variant: Variant): Plant {
   const water = waters[variant.run.water];
   const cylinder = makeCylinder(variant, water);
-  const flows = primaryFlows(variant, water);
+  const sized = withRatedAreas(variant, water);
+  const flows = primaryFlows(sized, water);
   const density = water.density(PRIMARY_TEMPERATURE);
-  const coilAlone = makeCoilRun(variant, cylinder, water, flows.coilAlone * density);
-  const perFlow = density * water.specificHeat(PRIMARY_TEMPERATURE); // J/(m³ K)
+  const coilAlone = makeCoilRun(sized, cylinder, water, flows.coilAlone * density);
+  const perFlow = volumetricHeat(water, PRIMARY_TEMPERATURE); // J/(m³ K)
   const primary = makePrimary(variant, water, flows.coilAlone);
   const { both } = arrangementOf(variant.heating.arrangement);
   return {
@@ -56,9 +58,10 @@ export function makePlant(variant: Variant): Plant {
     cylinder,
     flows,
     coilAlone,
-    coilShared: both.radiatorsRun
-      ? makeCoilRun(variant, cylinder, water, flows.coilShared * density)
-      : coilAlone,
+    coilShared:
+      both.coilRuns && both.radiatorsRun
+        ? makeCoilRun(sized, cylinder, water, flows.coilShared * density)
+        : coilAlone,
     radiatorsAlone: flows.radiatorsAlone * perFlow,
     radiatorsShared: flows.radiatorsShared * perFlow,
     primary,
@@ -71,7 +74,7 @@ export function makePlant(variant: Variant): Plant {
               variant,
               water,
               primary,
-              makeRestingCoil(variant, coilAlone, water),
+              makeRestingCoil(sized, coilAlone, water),
               coilAlone.heatRate,
             ),
           },

@@ -10,7 +10,7 @@ import type {
 import type { Variant } from '../../shared/variant.ts';
 import { copperTubes, tubeContent, tubeMetalHeat } from '../closures/copperTube.ts';
 import { pipeConductance, usualPipe } from '../closures/pipeHeatLoss.ts';
-import type { Water } from '../closures/water.ts';
+import { volumetricHeat, type Water } from '../closures/water.ts';
 
 /** The pipes between boiler and cylinder, flow and return alike. Fixed during a run. */
 export interface Primary {
@@ -28,8 +28,7 @@ export function makePrimary(variant: Variant, water: Water, flow: CubicMetresPer
   const { length, size } = variant.primary;
   const volume = length * tubeContent(size);
   const capacity =
-    volume * water.density(PRIMARY_TEMPERATURE) * water.specificHeat(PRIMARY_TEMPERATURE) +
-    length * tubeMetalHeat(size);
+    volume * volumetricHeat(water, PRIMARY_TEMPERATURE) + length * tubeMetalHeat(size);
   return {
     lossConductance: length * lossOf(variant),
     surroundings: variant.cylinder.surroundings,

@@ -2,13 +2,14 @@ import { PRIMARY_TEMPERATURE, REFERENCE_FLOW } from '../../shared/conventions.ts
 import type { CubicMetresPerSecond, MetresPerSecond } from '../../shared/units.ts';
 import type { Coil, Variant } from '../../shared/variant.ts';
 import { arrangementOf } from '../../shared/arrangements.ts';
+import { fittedCoils } from '../../shared/fittedCoils.ts';
 import { coilPressureDrop } from '../closures/coilPressureDrop.ts';
 import { copperTubes } from '../closures/copperTube.ts';
 import { equivalentLength, quadraticDrop } from '../closures/fitting.ts';
 import { boreVelocity, COPPER_ROUGHNESS, pipePressureDrop } from '../closures/pipeFriction.ts';
 import { circulatorPressure } from '../closures/pumpCurve.ts';
 import type { Water } from '../closures/water.ts';
-import { coilArea } from './coil.ts';
+import { tubeBore, tubeLength } from './coilTube.ts';
 import { type Drop, networkFlows } from './network.ts';
 
 /** What flows where for each position of the valves, m³/s. */
@@ -55,13 +56,14 @@ export function primaryVelocity({ primary }: Variant, flow: CubicMetresPerSecond
 
 /** Pipes there and back with their bends, the coils, the valve and whatever else is in the way. */
 function coilBranch(variant: Variant, water: Water, valve: number): Drop {
-  const { primary, coil, secondCoil } = variant;
+  const { primary } = variant;
   const density = water.density(PRIMARY_TEMPERATURE);
   const viscosity = water.viscosity(PRIMARY_TEMPERATURE);
   const { bore } = copperTubes[primary.size];
   const length = 2 * primary.length + primary.bends * equivalentLength('elbow', bore);
-  const coils = secondCoil.fitted === 'no' ? [coil] : [coil, secondCoil];
-  const tubes = coils.filter(({ given }) => given !== 'conductance').map((one) => tube(one, water));
+  const tubes = fittedCoils(variant)
+    .filter(({ given }) => given !== 'conductance')
+    .map((coil) => tube(coil, water));
   const fixed = valve * primary.valveDrop + primary.coilBranchDrop;
   return (q) => {
     let drop = quadraticDrop(fixed, REFERENCE_FLOW, q);
@@ -76,8 +78,8 @@ function coilBranch(variant: Variant, water: Water, valve: number): Drop {
 /** The tube of a coil as the friction closures want it; a coil known by area or rating is as long as its area needs. */
 function tube(coil: Coil, water: Water) {
   return {
-    bore: coil.tubeOutside - 2 * coil.tubeWall,
+    bore: tubeBore(coil),
     coilDiameter: coil.coilDiameter,
-    length: coilArea(coil, water) / (Math.PI * coil.tubeOutside),
+    length: tubeLength(coil, water),
   };
 }

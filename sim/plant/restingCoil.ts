@@ -1,9 +1,11 @@
 import { PRIMARY_TEMPERATURE } from '../../shared/conventions.ts';
+import { fittedCoils } from '../../shared/fittedCoils.ts';
 import type { Celsius, JoulesPerKelvin, Watts } from '../../shared/units.ts';
 import type { Coil, Variant } from '../../shared/variant.ts';
-import type { Water } from '../closures/water.ts';
-import { type CoilRun, coilArea, tubeOf } from './coil.ts';
-import { metals } from './metals.ts';
+import { metals } from '../closures/metals.ts';
+import { volumetricHeat, type Water } from '../closures/water.ts';
+import type { CoilRun } from './coil.ts';
+import { tubeBore, tubeLength, tubeOf } from './coilTube.ts';
 
 /**
  * The water that stands in the coils, in two halves: the one the flow enters and the one it leaves. While it runs they carry
@@ -20,8 +22,6 @@ export interface RestingCoil {
 
 /** @param run  the coils cut into pieces, in flow order */
 export function makeRestingCoil(variant: Variant, run: CoilRun, water: Water): RestingCoil {
-  const fitted =
-    variant.secondCoil.fitted === 'no' ? [variant.coil] : [variant.coil, variant.secondCoil];
   const whole = run.size.reduce((sum, size) => sum + size, 0);
   const conductance = [0, 1].map(() => new Float64Array(run.size.length));
   let passed = 0;
@@ -31,7 +31,8 @@ export function makeRestingCoil(variant: Variant, run: CoilRun, water: Water): R
     passed += size;
   });
   return {
-    halfCapacity: fitted.reduce((sum, coil) => sum + coilCapacity(coil, water), 0) / 2,
+    halfCapacity:
+      fittedCoils(variant).reduce((sum, coil) => sum + coilCapacity(coil, water), 0) / 2,
     conductance: [conductance[0], conductance[1]],
     layer: run.layer,
   };
@@ -102,12 +103,12 @@ export function stillCoefficient(coil: Coil, water: Water): number {
 /** Heat held by the water and the tube of a coil, J/K; nothing is known of the tube behind a known conductance. */
 function coilCapacity(coil: Coil, water: Water): JoulesPerKelvin {
   if (coil.given === 'conductance') return 0;
-  const length = coilArea(coil, water) / (Math.PI * coil.tubeOutside);
-  const bore = coil.tubeOutside - 2 * coil.tubeWall;
+  const length = tubeLength(coil, water);
+  const bore = tubeBore(coil);
   const inside = (Math.PI / 4) * bore * bore * length;
   const whole = (Math.PI / 4) * coil.tubeOutside * coil.tubeOutside * length;
   return (
-    inside * water.density(PRIMARY_TEMPERATURE) * water.specificHeat(PRIMARY_TEMPERATURE) +
+    inside * volumetricHeat(water, PRIMARY_TEMPERATURE) +
     (whole - inside) * metals[coil.tubeMaterial].volumetricHeat
   );
 }

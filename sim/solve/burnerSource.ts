@@ -1,7 +1,7 @@
 import type { Limit, Mark } from '../../shared/result.ts';
 import type { Celsius, Seconds } from '../../shared/units.ts';
 import { flowTarget } from '../control/flowTarget.ts';
-import { inputAtStart } from '../plant/burner.ts';
+import { inputAtStart, inputOf, withinEnds } from '../plant/burner.ts';
 import { outsideAt } from '../plant/outside.ts';
 import type { BuiltBoiler, Plant } from '../plant/plant.ts';
 import type { Control } from './control.ts';
@@ -144,21 +144,17 @@ export class BurnerSource implements HeatSource {
   /** A target that steps moves the input at once by the gain of the controller: its proportional part. */
   #followTarget(before: 'hotWater' | 'heating', y: ArrayLike<number>): void {
     const { burner } = this.#built;
-    const control = this.#control;
     const now = (slot: number) => y[slot];
     const step = this.#target(now) - this.#target(now, before);
-    const inputs = { least: burner.inputLeast, most: burner.inputMost, off: 0 };
-    const input = control.firing === 'between' ? y[this.#slots.input] : inputs[control.firing];
-    this.#set(input + burner.gain * step, y);
+    const input = inputOf(burner, this.#control.firing, y[this.#slots.input]);
+    this.#set(withinEnds(burner, input + burner.gain * step), y);
   }
 
-  /** Puts the input between the burner's ends, or at one of them. @param y  written */
+  /** Fires at an input between the burner's ends, or at one of them. @param y  written */
   #set(input: number, y: ArrayLike<number>): void {
     const { inputLeast, inputMost } = this.#built.burner;
-    const within = Math.min(Math.max(input, inputLeast), inputMost);
-    this.#control.firing =
-      within >= inputMost ? 'most' : within <= inputLeast ? 'least' : 'between';
-    (y as number[])[this.#slots.input] = within;
+    this.#control.firing = input >= inputMost ? 'most' : input <= inputLeast ? 'least' : 'between';
+    (y as number[])[this.#slots.input] = input;
   }
 
   /** Puts the burner out until it has rested. */

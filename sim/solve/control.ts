@@ -1,11 +1,9 @@
 import type { Calls, Mode } from '../../shared/arrangements.ts';
 import type { Limit } from '../../shared/result.ts';
 import type { CubicMetresPerSecond, Seconds } from '../../shared/units.ts';
+import type { Firing } from '../plant/burner.ts';
 import type { Service } from '../plant/service.ts';
 import type { Pools } from './pools.ts';
-
-/** What a burner does: nothing, its least, what its controller asks, its most. */
-export type Firing = 'off' | 'least' | 'between' | 'most';
 
 /** What stands still between two events: set outside the derivative, read inside it. */
 export interface Control {
@@ -44,7 +42,6 @@ export interface Memory {
   readonly isRoomsTurn: boolean;
   readonly hasFault: boolean;
   readonly isLockedOut: boolean;
-  readonly limit: Limit;
   readonly firing: Firing;
   readonly timers: Timers;
 }
@@ -59,7 +56,7 @@ export const noTimers: Timers = {
 };
 
 /** Before a run has started. */
-export const unused: Memory = {
+export const beforeRun: Memory = {
   calls: { hotWater: false, heating: false },
   immersionCalls: false,
   mode: { coilRuns: false, radiatorsRun: false, limitOf: 'heating' },
@@ -67,7 +64,6 @@ export const unused: Memory = {
   isRoomsTurn: false,
   hasFault: false,
   isLockedOut: false,
-  limit: 'off',
   firing: 'off',
   timers: noTimers,
 };

@@ -1,7 +1,7 @@
 import { flowTarget } from '../control/flowTarget.ts';
 import { sensorRate } from '../control/sensor.ts';
 import type { Mounting } from '../../shared/mounting.ts';
-import { burnerHeat, condenses, inputRate } from '../plant/burner.ts';
+import { burnerHeat, condenses, inputOf, inputRate } from '../plant/burner.ts';
 import { conductionRates, standingLossRates, temperatureAt } from '../plant/cylinder.ts';
 import { drawOffRates } from '../plant/drawOff.ts';
 import { heatToFabric, houseLoss } from '../plant/house.ts';
@@ -111,11 +111,6 @@ export class Derivative {
     return rates;
   }
 
-  /** Water around the sensor, °C. */
-  waterAtSensor(y: ArrayLike<number>): number {
-    return temperatureAt(this.#plant.cylinder, y, this.#plant.variant.stat.sensorHeight);
-  }
-
   /** Holds its limit exactly; nothing on the way holds heat. */
   #idealBoiler(y: ArrayLike<number>): void {
     const { primary, variant } = this.#plant;
@@ -161,14 +156,7 @@ export class Derivative {
     flows.toRadiators = radiatorRate > 0 ? radiatorRate * (water - radiator) : 0;
     const toCoil = coilRate > 0 ? coilRate * (water - flows.coilReturn) : 0;
 
-    flows.fuel =
-      firing === 'off'
-        ? 0
-        : firing === 'least'
-          ? burner.inputLeast
-          : firing === 'most'
-            ? burner.inputMost
-            : y[slots.input];
+    flows.fuel = inputOf(burner, firing, y[slots.input]);
     const back = wholeRate > 0 ? flows.returnTemperature : water;
     flows.boilerHeat = burnerHeat(burner, flows.fuel, back);
     flows.condensing = condenses(flows.fuel, back);

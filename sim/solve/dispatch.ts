@@ -1,7 +1,7 @@
 import { type Calls, type Mode, modeFor, arrangementOf } from '../../shared/arrangements.ts';
 import type { Seconds } from '../../shared/units.ts';
 import type { Variant } from '../../shared/variant.ts';
-import { isAllowed } from '../demand/programme.ts';
+import { isAllowed } from '../../shared/programme.ts';
 import type { Memory } from './control.ts';
 
 /** What is left of the stats' calls once programme, faults and the immersion heater have had their say. */

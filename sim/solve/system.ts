@@ -5,11 +5,11 @@ import { type Mounting, mountingOf } from '../../shared/mounting.ts';
 import { makeSensorChain, type SensorChain } from '../control/sensorChain.ts';
 import { offScale, shownReading } from '../control/shownReading.ts';
 import { callsAtStart, roomStat, type Stat, statCrossing } from '../control/stat.ts';
-import { isAllowed, nextEdge } from '../demand/programme.ts';
+import { isAllowed, nextEdge } from '../../shared/programme.ts';
 import type { Plant } from '../plant/plant.ts';
 import { closed, flows as waterFlows, serviceFor } from '../plant/service.ts';
 import { BurnerSource } from './burnerSource.ts';
-import { type Control, type Memory, noTimers, unused } from './control.ts';
+import { beforeRun, type Control, type Memory, noTimers } from './control.ts';
 import { Derivative } from './derivative.ts';
 import { answeredCalls, dispatch, mayFire } from './dispatch.ts';
 import { type HeatSource, NEVER, type Switch } from './heatSource.ts';
@@ -44,7 +44,7 @@ export class System {
   readonly #immersionStat: Stat;
   readonly #source: HeatSource;
   readonly #burner: BurnerSource | null;
-  #memory: Memory = unused;
+  #memory: Memory = beforeRun;
   /** When the programme next changes, as `nextTime` found it. */
   #edge: Seconds = Number.POSITIVE_INFINITY;
 
@@ -98,7 +98,7 @@ export class System {
     const faults = sensor.fault !== 'none' && sensor.element !== 'true';
     const isOffScale = offScale(this.chain.reading(state[this.slots.bead])) > 0;
     const memory: Memory = {
-      ...unused,
+      ...beforeRun,
       calls,
       immersionCalls:
         immersion !== null && callsAtStart(this.#immersionStat, state[immersion.layer]),
@@ -123,10 +123,10 @@ export class System {
 
   /** All that is to be remembered at a moment. */
   get memory(): Memory {
-    const { limit, firing } = this.control;
+    const { firing } = this.control;
     const timers = { ...this.#memory.timers, rest: this.#burner?.restUntil ?? noTimers.rest };
     const isLockedOut = this.#burner?.isLockedOut ?? false;
-    return { ...this.#memory, limit, firing, timers, isLockedOut };
+    return { ...this.#memory, firing, timers, isLockedOut };
   }
 
   /** Times the burner has lit since the run was taken up; null for an ideal boiler. */
@@ -143,7 +143,6 @@ export class System {
   resume(memory: Memory, y: number[]): Happened {
     this.#memory = memory;
     this.control.firing = memory.firing;
-    this.control.limit = memory.limit;
     if (this.#burner !== null) {
       this.#burner.restUntil = memory.timers.rest;
       this.#burner.isLockedOut = memory.isLockedOut;

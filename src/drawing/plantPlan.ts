@@ -1,4 +1,5 @@
 import { arrangementOf } from '../../shared/arrangements.ts';
+import { fittedCoils } from '../../shared/fittedCoils.ts';
 import type { Quantity } from '../../shared/result.ts';
 import type { Variant } from '../../shared/variant.ts';
 import { spread } from '../charts/endLabels.ts';
@@ -55,13 +56,13 @@ export interface PlantPlan {
 export const wideFrom = 640;
 
 /** Heights of the coils as shares of the cylinder, and where the water goes in and comes out. */
-export function coilLevels({ coil, secondCoil, cylinder }: Variant): {
+export function coilLevels(variant: Variant): {
   readonly coils: readonly { readonly bottom: number; readonly top: number }[];
   readonly into: number;
   readonly out: number;
 } {
-  const fitted = secondCoil.fitted === 'no' ? [coil] : [coil, secondCoil];
-  const sorted = [...fitted].sort((one, other) => one.bottom - other.bottom);
+  const { cylinder } = variant;
+  const sorted = [...fittedCoils(variant)].sort((one, other) => one.bottom - other.bottom);
   const [lowest, highest] = [sorted[0], sorted[sorted.length - 1]];
   const isFromTop = lowest.flowEnters === 'top';
   const [top, bottom] = [highest.top / cylinder.height, lowest.bottom / cylinder.height];

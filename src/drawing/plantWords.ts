@@ -1,5 +1,6 @@
+import { burnerStates } from '../../shared/phaseTime.ts';
 import type { Limit } from '../../shared/result.ts';
-import { burnerStates, burnerWords, type ValvePhase } from '../../shared/sentences/plantStates.ts';
+import { burnerWords, type ValvePhase } from '../../shared/sentences/plantStates.ts';
 import type { ValvePlace } from './plantPlan.ts';
 
 const offWords: Partial<Record<Limit, string>> = {

@@ -1,15 +1,15 @@
 import type { Result } from '../../shared/result.ts';
-import { conductionRecord, WALL_METALS } from '../../sim/closures/conduction.ts';
+import { conductionRecord } from '../../sim/closures/conduction.ts';
+import { metals } from '../../sim/closures/metals.ts';
 import { type Reading, waterOf } from './reading.ts';
 import { type Step, worked } from './working.ts';
 
 /** Conduction down the water and the wall of the cylinder, at the mean of the store. */
 export function columnStep(result: Result, reading: Reading): Step {
   const { cylinder } = result.variant;
-  const metal = { copper: 'copper', stainless: 'stainlessSteel', steel: 'carbonSteel' } as const;
   return worked(conductionRecord, {
     water: waterOf(result).conductivity(reading.mean) * cylinder.stirring,
-    wall: WALL_METALS[metal[cylinder.wallMaterial]],
+    wall: metals[cylinder.wallMaterial].conductivity,
     thickness: cylinder.wallThickness,
     diameter: Math.sqrt((4 * cylinder.volume) / (Math.PI * cylinder.height)),
   });

@@ -1,12 +1,18 @@
 import { PRIMARY_TEMPERATURE } from '../../shared/conventions.ts';
-import type { Limit, Measures, Result } from '../../shared/result.ts';
+import { isLit, timeOf } from '../../shared/phaseTime.ts';
+import type { Measures, Phase, Result } from '../../shared/result.ts';
 import { valueAt } from '../../shared/sampleAt.ts';
 import { rootBetween } from '../../shared/rootBetween.ts';
 import { condensingShareRecord, netFromGrossRecord } from '../../sim/closures/boilerEfficiency.ts';
 import { copperTubes, tubeContent, tubeContentRecord } from '../../sim/closures/copperTube.ts';
 import { dutyRecord } from '../../sim/closures/cycling.ts';
 import { storedHeatRecord } from '../../sim/closures/storedHeat.ts';
-import { sufficientFlow, sufficientFlowRecord } from '../../sim/closures/sufficientFlow.ts';
+import {
+  heatingSpread,
+  sufficientFlow,
+  sufficientFlowRecord,
+} from '../../sim/closures/sufficientFlow.ts';
+import { volumetricHeat } from '../../sim/closures/water.ts';
 import { efficiencyStep } from './boilerSteps.ts';
 import { flowSteps, speedStep } from './networkSteps.ts';
 import { waterOf } from './reading.ts';
@@ -137,12 +143,9 @@ function surplusStep({ variant, phases, trace }: Result): Step {
 function dutyStep({ phases, measures, outcome }: Result): Step {
   const until = measures.recovery ?? outcome.at;
   const here = phases.filter(({ coilRuns, from }) => coilRuns && from < until);
-  const time = (...limits: Limit[]) =>
-    here
-      .filter(({ limit }) => limits.includes(limit))
-      .reduce((sum, { from, to }) => sum + Math.min(to, until) - from, 0);
-  const rests = here.filter(({ limit }) => limit === 'resting').length;
-  const [on, off] = [time('output', 'flowLimit', 'minimum'), time('resting')];
+  const isResting = ({ limit }: Phase) => limit === 'resting';
+  const rests = here.filter(isResting).length;
+  const [on, off] = [timeOf(here, isLit, until), timeOf(here, isResting, until)];
   const none = rests === 0 ? Number.NaN : 1;
   return worked(dutyRecord, { on: (none * on) / rests, off: (none * off) / rests });
 }
@@ -154,7 +157,7 @@ function leftSteps(result: Result): Step[] {
   const content = tubeContent(primary.size);
   const volume = boiler.waterContent + 2 * primary.length * content + coilContent(result);
   const water = waterOf(result);
-  const heatCapacity = water.density(PRIMARY_TEMPERATURE) * water.specificHeat(PRIMARY_TEMPERATURE);
+  const heatCapacity = volumetricHeat(water, PRIMARY_TEMPERATURE);
   const rise = (measures.leftInPrimary ?? Number.NaN) / (volume * heatCapacity);
   return [
     worked(storedHeatRecord, { volume, heatCapacity, rise }),
@@ -179,7 +182,7 @@ function sufficientStep({ variant, measures }: Result): Step {
   const exponent = heating.radiatorExponent;
   const flow = measures.radiatorFlow ?? Number.NaN;
   const wanted = measures.sufficientFlow ?? Number.NaN;
-  const spreadOf = (need: number) => need / (flow * VOLUMETRIC_HEAT);
+  const spreadOf = (need: number) => heatingSpread(need, flow);
   if (!Number.isFinite(wanted + flow) || flow <= 0) {
     return worked(sufficientFlowRecord, { rated, room, exponent });
   }
@@ -189,6 +192,3 @@ function sufficientStep({ variant, measures }: Result): Step {
   const need = above(0) >= 0 ? 0 : rootBetween(above, 0, most, 1e-6 * most);
   return worked(sufficientFlowRecord, { need, rated, room, spread: spreadOf(need), exponent });
 }
-
-// source: iapwsLiquid: 988.0 kg/m³ times 4181 J/(kg K) at 50 °C
-const VOLUMETRIC_HEAT = 988 * 4181; // J/(m³ K)

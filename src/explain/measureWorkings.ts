@@ -1,5 +1,6 @@
 import { measureWords } from '../../shared/format.ts';
 import { type Measures, measureRows, type Result } from '../../shared/result.ts';
+import { volumetricHeat } from '../../sim/closures/water.ts';
 import { columnStep } from './columnStep.ts';
 import { usableStep } from './momentWorkings.ts';
 import { energySteps } from './energySteps.ts';
@@ -71,13 +72,12 @@ function stepsOf(key: keyof Measures, result: Result): Step[] {
     case 'topAtSatisfied':
     case 'hottest': {
       const reading = read();
-      const water = waterOf(result);
       const top = reading.of('top');
       return [
         worked(risePerMinute, {
           power: reading.of('coilHeat'),
           volume: reading.topVolume,
-          capacity: water.density(top) * water.specificHeat(top),
+          capacity: volumetricHeat(waterOf(result), top),
         }),
       ];
     }

@@ -15,6 +15,7 @@ import {
   standingLossRecord,
   TEST_DIFFERENCE,
 } from '../../sim/closures/standingLoss.ts';
+import { volumetricHeat } from '../../sim/closures/water.ts';
 import { burnerSteps, efficiencyNote, fuelSteps, targetSteps } from './boilerSteps.ts';
 import { columnStep } from './columnStep.ts';
 import { type CircuitFlow, flowNote, flowSteps } from './networkSteps.ts';
@@ -106,7 +107,7 @@ function stepsOf(quantity: Quantity, result: Result, reading: Reading): Step[] {
         worked(risePerMinute, {
           power: of('coilHeat'),
           volume: reading.topVolume,
-          capacity: capacityAt(result, of('top')),
+          capacity: volumetricHeat(waterOf(result), of('top')),
         }),
       ];
     case 'bottom':
@@ -270,10 +271,5 @@ function furtherOf(quantity: Quantity): { label: string; key: WorkingKey }[] {
 /** Flow times specific heat at the boiler, W/K. */
 const boilerRate = ({ of }: Reading): number =>
   of('boilerHeat') / (of('flow') - of('returnTemperature'));
-
-function capacityAt(result: Result, temperature: number): number {
-  const water = waterOf(result);
-  return water.density(temperature) * water.specificHeat(temperature);
-}
 
 const DAY = 86_400; // s

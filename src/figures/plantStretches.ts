@@ -1,10 +1,6 @@
+import { type BurnerState, burnerStates } from '../../shared/phaseTime.ts';
 import type { Result } from '../../shared/result.ts';
-import {
-  burnerStates,
-  type BurnerState,
-  type ValveState,
-  valvePhases,
-} from '../../shared/sentences/plantStates.ts';
+import { valvePhases, type ValveState, valveWords } from '../../shared/sentences/plantStates.ts';
 import type { Stretch } from '../charts/LimitStrip.svelte';
 import { mergedStretches } from './mergedStretches.ts';
 import { shortMinutes } from './shortMinutes.ts';
@@ -24,12 +20,13 @@ const burnerPatterns = {
   off: 'off',
 } as const;
 
-const valveWords: Readonly<Record<ValveState, readonly string[]>> = {
-  coil: ['open to the coil', 'coil'],
-  radiators: ['open to the radiators', 'radiators', 'rooms'],
-  both: ['open to both', 'both'],
-  moving: ['moving'],
-  shut: ['shut'],
+/** In place of the whole words where there is too little room. */
+const shortValveWords: Readonly<Record<ValveState, readonly string[]>> = {
+  coil: ['coil'],
+  radiators: ['radiators', 'rooms'],
+  both: ['both'],
+  moving: [],
+  shut: [],
 };
 
 const valvePatterns = {
@@ -55,7 +52,7 @@ export function valveStretches(result: Result): Stretch[] {
   return mergedStretches(valvePhases(result), ({ state }) => state).map((stretch) => ({
     ...stretch,
     pattern: valvePatterns[stretch.pattern],
-    words: valveWords[stretch.pattern],
+    words: [valveWords[stretch.pattern], ...shortValveWords[stretch.pattern]],
     minutes: '',
   }));
 }

@@ -6,7 +6,7 @@ import {
   type TubeSize,
 } from '../../../sim/closures/copperTube.ts';
 import { boreVelocity } from '../../../sim/closures/pipeFriction.ts';
-import { metals } from '../../../sim/plant/metals.ts';
+import { metals } from '../../../sim/closures/metals.ts';
 
 // Size, bore in mm, l/m, kg of copper per metre and m/s at 10 l/min, from a trade table
 const printed: [TubeSize, number, number, number, number][] = [

@@ -1,8 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { isSolvable, type SteinhartHart } from '../../../shared/steinhartHart.ts';
 import {
-  isSolvable,
-  type SteinhartHart,
   steinhartHartResistance,
   steinhartHartTemperature,
 } from '../../../sim/closures/steinhartHart.ts';

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { isSolvable, steinhartHartResistance } from '../../../sim/closures/steinhartHart.ts';
+import { isSolvable } from '../../../shared/steinhartHart.ts';
+import { steinhartHartResistance } from '../../../sim/closures/steinhartHart.ts';
 import { makeSensorChain, type SensorWiring } from '../../../sim/control/sensorChain.ts';
 
 /** A healthy chain: 10 kΩ, beta 3435 K, no lead, taken for what it is. */

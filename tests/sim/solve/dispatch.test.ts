@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Mode } from '../../../shared/arrangements.ts';
 import { defaultVariant } from '../../../shared/fields.ts';
 import type { Arrangement, Variant } from '../../../shared/variant.ts';
-import { type Memory, noTimers, unused } from '../../../sim/solve/control.ts';
+import { beforeRun, type Memory, noTimers } from '../../../sim/solve/control.ts';
 import { answeredCalls, dispatch, mayFire } from '../../../sim/solve/dispatch.ts';
 
 const NEVER = Number.POSITIVE_INFINITY;
@@ -28,7 +28,7 @@ function wired(arrangement: Arrangement, boiler: Partial<Variant['boiler']> = {}
 
 /** What is remembered while a circuit is open and these call. */
 function during(mode: Mode, calls: Memory['calls'], rest: Partial<Memory> = {}): Memory {
-  return { ...unused, mode, calls, ...rest };
+  return { ...beforeRun, mode, calls, ...rest };
 }
 
 describe('a valve of 20 s, called from the radiators to the coil at 1000 s', () => {

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { type Arrangement, arrangements, modeFor } from '../../../shared/arrangements.ts';
 import { defaultVariant } from '../../../shared/fields.ts';
 import type { Variant } from '../../../shared/variant.ts';
-import { type Memory, unused } from '../../../sim/solve/control.ts';
+import { beforeRun, type Memory } from '../../../sim/solve/control.ts';
 import { answeredCalls, dispatch, mayFire, runs } from '../../../sim/solve/dispatch.ts';
 
 const NEVER = Number.POSITIVE_INFINITY;
@@ -39,7 +39,7 @@ function follow(
   course: readonly { hotWater: boolean; heating: boolean; lasts: number }[],
   look: (now: Memory, clock: number, before: Memory) => void,
 ): void {
-  let memory = unused;
+  let memory = beforeRun;
   let clock = 0;
   const act = (at: number, changed: Memory) => {
     clock = at;
@@ -113,9 +113,9 @@ test('in 300 courses no timer is set further ahead than 300 s of valve, 600 s of
 test('what is remembered is not written on: a frozen memory goes through 4 pairs of calls', () => {
   const frozen = (calls: Memory['calls']): Memory =>
     Object.freeze({
-      ...unused,
+      ...beforeRun,
       calls: Object.freeze(calls),
-      timers: Object.freeze(unused.timers),
+      timers: Object.freeze(beforeRun.timers),
     });
   for (const hotWater of [false, true]) {
     for (const heating of [false, true]) {

@@ -1,6 +1,6 @@
 import type { Metal } from '../../shared/variant.ts';
-import { WALL_METALS } from '../closures/conduction.ts';
-import { TUBE_METALS } from '../closures/tubeWall.ts';
+import { WALL_METALS } from './conduction.ts';
+import { TUBE_METALS } from './tubeWall.ts';
 
 /** What a metal conducts and holds. */
 export interface MetalProperties {

@@ -1,5 +1,5 @@
-import type { Seconds } from '../../shared/units.ts';
-import type { Programme } from '../../shared/variant.ts';
+import type { Seconds } from './units.ts';
+import type { Programme } from './variant.ts';
 
 /** What a programme can allow. */
 export type Service = 'hotWater' | 'heating';

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { defaultVariant } from '../../../shared/fields.ts';
-import type { Programme } from '../../../shared/variant.ts';
-import { isAllowed, nextEdge } from '../../../sim/demand/programme.ts';
+import { defaultVariant } from '../../shared/fields.ts';
+import type { Programme } from '../../shared/variant.ts';
+import { isAllowed, nextEdge } from '../../shared/programme.ts';
 
 const hour = 3600;
 const day = 24 * hour;
