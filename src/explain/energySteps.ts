@@ -1,7 +1,9 @@
 import { PRIMARY_TEMPERATURE } from '../../shared/conventions.ts';
+import { fittedCoils } from '../../shared/fittedCoils.ts';
 import { isLit, timeOf } from '../../shared/phaseTime.ts';
 import type { Measures, Phase, Result } from '../../shared/result.ts';
 import { valueAt } from '../../shared/sampleAt.ts';
+import type { Coil } from '../../shared/variant.ts';
 import { rootBetween } from '../../shared/rootBetween.ts';
 import { condensingShareRecord, netFromGrossRecord } from '../../sim/closures/boilerEfficiency.ts';
 import { copperTubes, tubeContent, tubeContentRecord } from '../../sim/closures/copperTube.ts';
@@ -165,13 +167,17 @@ function leftSteps(result: Result): Step[] {
   ];
 }
 
-/** Water in the coil as far as its tube is known, m³. */
+/** Water in the coils as far as their tube is known, m³; NaN where one is known by its rating, which says nothing of it. */
 function coilContent({ variant }: Result): number {
-  const { coil } = variant;
-  if (coil.given === 'conductance') return 0;
-  const length = coil.given === 'area' ? coil.area / (Math.PI * coil.tubeOutside) : coil.length;
-  const bore = coil.tubeOutside - 2 * coil.tubeWall;
-  return (Math.PI / 4) * bore * bore * length;
+  return fittedCoils(variant).reduce((sum, coil) => sum + contentOf(coil), 0);
+}
+
+function contentOf({ given, area, length, tubeOutside, tubeWall }: Coil): number {
+  if (given === 'conductance') return 0;
+  if (given === 'rating') return Number.NaN;
+  const along = given === 'area' ? area / (Math.PI * tubeOutside) : length;
+  const bore = tubeOutside - 2 * tubeWall;
+  return (Math.PI / 4) * bore * bore * along;
 }
 
 /** The heat the house needs is the one at which its own working gives the measure. */

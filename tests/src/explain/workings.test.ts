@@ -87,4 +87,18 @@ describe('halfway through the reheat of the first example', () => {
     expect(Math.abs(reading.conductance / 900 - 1)).toBeLessThan(0.01);
     expect(coilParts(other, reading)).toBeNull();
   });
+
+  test('heat left in the primary counts the water of two coils, and leaves it open for a rated one', () => {
+    const known = presetVariant(presets[0]);
+    const { coil } = known;
+    const content = (changed: Partial<typeof known>) => {
+      const run = simulateToEnd({ ...known, ...changed });
+      return workingOf('measure.leftInPrimary', run, half).steps[0].values.volume;
+    };
+    const one = content({}) ?? 0;
+    const two = content({ secondCoil: { ...coil, fitted: 'inSeries', bottom: 0.6, top: 0.9 } });
+    const bore = coil.tubeOutside - 2 * coil.tubeWall;
+    expect((two ?? 0) - one).toBeCloseTo((Math.PI / 4) * bore * bore * coil.length, 9); // rounding, m³
+    expect(content({ coil: { ...coil, given: 'rating' } })).toBeUndefined();
+  });
 });
