@@ -1,5 +1,7 @@
 import { boilerFields } from './fields/boiler.ts';
 import { coilFields, secondCoilFields } from './fields/coil.ts';
+import { cylinderFields } from './fields/cylinder.ts';
+import { drawFields } from './fields/draw.ts';
 import { immersionFields } from './fields/immersion.ts';
 import { priceFields } from './fields/prices.ts';
 import { primaryFields } from './fields/primary.ts';
@@ -7,7 +9,7 @@ import { programmeFields } from './fields/programme.ts';
 import { roomFields } from './fields/rooms.ts';
 import type { Field } from './fields/row.ts';
 import { sensorFields } from './fields/sensor.ts';
-import { storeFields } from './fields/store.ts';
+import { statFields } from './fields/stat.ts';
 import { toSI } from './units.ts';
 import { type FieldPath, type Group, groups, type Variant } from './variant.ts';
 
@@ -19,7 +21,9 @@ export const fields: readonly Field[] = [
   ...primaryFields,
   ...coilFields,
   ...secondCoilFields,
-  ...storeFields,
+  ...cylinderFields,
+  ...statFields,
+  ...drawFields,
   ...sensorFields,
   ...immersionFields,
   ...roomFields,
