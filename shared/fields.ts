@@ -1,6 +1,7 @@
 import { boilerFields } from './fields/boiler.ts';
 import { coilFields, secondCoilFields } from './fields/coil.ts';
 import { cylinderFields } from './fields/cylinder.ts';
+import { dayFields } from './fields/day.ts';
 import { drawFields } from './fields/draw.ts';
 import { immersionFields } from './fields/immersion.ts';
 import { priceFields } from './fields/prices.ts';
@@ -9,7 +10,9 @@ import { programmeFields } from './fields/programme.ts';
 import { roomFields } from './fields/rooms.ts';
 import type { Field } from './fields/row.ts';
 import { sensorFields } from './fields/sensor.ts';
+import { startFields } from './fields/start.ts';
 import { statFields } from './fields/stat.ts';
+import { exampleDraws } from './ownDraws.ts';
 import { toSI } from './units.ts';
 import { type FieldPath, type Group, groups, type Variant } from './variant.ts';
 
@@ -24,6 +27,8 @@ export const fields: readonly Field[] = [
   ...cylinderFields,
   ...statFields,
   ...drawFields,
+  ...dayFields,
+  ...startFields,
   ...sensorFields,
   ...immersionFields,
   ...roomFields,
@@ -43,6 +48,7 @@ export const groupLabels: Readonly<Record<Group, string>> = {
   sensor: 'Sensor wiring',
   immersion: 'Immersion heater',
   draw: 'Draw-off',
+  day: 'The day',
   start: 'At the start',
   heating: 'Heating',
   house: 'House',
@@ -86,5 +92,5 @@ export function defaultVariant(name: string): Variant {
     group,
     Object.fromEntries(fieldsOf(group).map((field) => [keyOf(field), defaultOf(field)])),
   ]);
-  return { name, ...Object.fromEntries(parts) } as unknown as Variant;
+  return { name, ownDraws: exampleDraws, ...Object.fromEntries(parts) } as unknown as Variant;
 }

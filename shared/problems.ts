@@ -1,3 +1,4 @@
+import { incomingCold } from './coldWater.ts';
 import { fieldAt } from './fields.ts';
 import { settingText } from './format.ts';
 import { boilerProblems } from './problems/boilerFit.ts';
@@ -30,8 +31,8 @@ export function problemsOf(variant: Variant): Problem[] {
 
 function startProblems(variant: Variant): Problem[] {
   const { start, draw } = variant;
-  if (start.hotShare === 0 || start.hotTemperature >= draw.incomingCold) return [];
-  const cold = settingText('draw.incomingCold', draw.incomingCold);
+  if (start.hotShare === 0 || start.hotTemperature >= incomingCold(draw)) return [];
+  const cold = settingText('draw.incomingCold', incomingCold(draw));
   const label = fieldAt('start.hotTemperature').label;
   return [
     problemAt(

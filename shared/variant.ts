@@ -1,3 +1,4 @@
+import type { Day, OwnDraw } from './variant/day.ts';
 import type { Boiler, Circulator, Primary } from './variant/heatSource.ts';
 import type { Heating, House, Prices, Programme, RunSettings } from './variant/rooms.ts';
 import type {
@@ -12,6 +13,7 @@ import type {
 } from './variant/store.ts';
 
 export type { Arrangement } from './arrangements.ts';
+export type { Day, OwnDraw } from './variant/day.ts';
 export type { Boiler, Circulator, Primary } from './variant/heatSource.ts';
 export type { Heating, House, Prices, Programme, RunSettings } from './variant/rooms.ts';
 export type {
@@ -43,6 +45,9 @@ export interface Variant {
   readonly sensor: Sensor;
   readonly immersion: Immersion;
   readonly draw: Draw;
+  readonly day: Day;
+  /** Of the day, where its pattern is `own`. */
+  readonly ownDraws: readonly OwnDraw[];
   readonly heating: Heating;
   readonly house: House;
   readonly programme: Programme;
@@ -63,13 +68,14 @@ export const groups = [
   'sensor',
   'immersion',
   'draw',
+  'day',
   'heating',
   'house',
   'programme',
   'prices',
   'start',
   'run',
-] as const satisfies readonly Exclude<keyof Variant, 'name'>[];
+] as const satisfies readonly Exclude<keyof Variant, 'name' | 'ownDraws'>[];
 
 export type Group = (typeof groups)[number];
 

@@ -1,3 +1,4 @@
+import { pipeSizes } from './pipeSizes.ts';
 import type { Variant } from '../variant.ts';
 import type { Field } from './row.ts';
 
@@ -50,15 +51,7 @@ export const primaryFields: readonly Field[] = [
     path: 'primary.size',
     label: 'Primary pipe',
     help: 'Outside diameter of the copper tube between boiler and cylinder; its bore sets friction and content.',
-    choices: [
-      { value: '8', label: '8 mm' },
-      { value: '10', label: '10 mm' },
-      { value: '12', label: '12 mm' },
-      { value: '15', label: '15 mm' },
-      { value: '22', label: '22 mm' },
-      { value: '28', label: '28 mm' },
-      { value: '35', label: '35 mm' },
-    ],
+    choices: pipeSizes,
     default: '22',
     source: 'EN 1057 sizes; 22 mm is common practice, no source',
     matters: ({ primary, boiler }) =>

@@ -270,6 +270,7 @@ export const roomFields: readonly Field[] = [
     most: 200,
     step: 1,
     default: 48,
+    isWhole: true,
     source: 'the convergence study of this project (npm run convergence)',
   },
   {

@@ -20,6 +20,8 @@ export interface NumberField extends Row {
   readonly most: number;
   readonly step: number;
   readonly default: number;
+  /** Counted, not measured. */
+  readonly isWhole?: true;
 }
 
 /** A setting that is one of a few words. */

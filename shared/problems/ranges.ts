@@ -65,7 +65,7 @@ export function settingProblem(field: Field, value: unknown, variant?: Variant):
   if (now < least || now > most) {
     return problemAt(field.path, 'range', outOfRange(field, { least, most, because }, now));
   }
-  if (field.path === 'run.layers' && !Number.isInteger(value)) {
+  if (field.isWhole && !Number.isInteger(now)) {
     return problemAt(
       field.path,
       'whole',
@@ -100,6 +100,7 @@ const withinCylinder = new Set<FieldPath>([
   'secondCoil.bottom',
   'secondCoil.top',
   'draw.inletMixing',
+  'draw.inletHeight',
   'immersion.height',
   'start.boundary',
 ]);

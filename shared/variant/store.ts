@@ -1,3 +1,4 @@
+import type { Month } from '../coldWater.ts';
 import type {
   Celsius,
   CubicMetres,
@@ -107,13 +108,32 @@ export interface Immersion {
 }
 
 export interface Draw {
+  /** Where the temperature of the incoming cold comes from. */
+  readonly coldFrom: 'typed' | 'mains' | 'cistern';
   readonly incomingCold: Celsius;
-  /** Water drawn from the top during the run; 0 for none. */
+  /** 1 for January. */
+  readonly month: Month;
+  /** Water drawn during the run; 0 for none. */
   readonly volume: CubicMetres;
   readonly flow: CubicMetresPerSecond;
   readonly startsAt: Seconds;
+  /** As the store gives it, or mixed with cold at the tap; volume and flow are what leaves the tap. */
+  readonly taken: 'hot' | 'mixed';
+  /** Wanted at the tap when mixed. */
+  readonly mixedTo: Celsius;
+  /** How the cold water enters: spread over a typed height, or as a jet from a plain or a deflecting inlet. */
+  readonly inlet: 'asTyped' | 'plain' | 'deflected';
   /** Incoming water is spread evenly over this height above the base. */
   readonly inletMixing: Metres;
+  /** Of the inlet above the base. */
+  readonly inletHeight: Metres;
+  readonly inletBore: Metres;
+  /** Pipe from the store to the tap; 0 for a tap at the store. */
+  readonly pipeLength: Metres;
+  /** Outside diameter in millimetres, as the tube is sold. */
+  readonly pipeSize: '8' | '10' | '12' | '15' | '22' | '28' | '35';
+  /** Thickness of its lagging; 0 for bare pipe. */
+  readonly pipeLagging: Metres;
 }
 
 export interface Start {

@@ -1,3 +1,4 @@
+import { incomingCold } from '../../shared/coldWater.ts';
 import type { CubicMetres, Metres, Watts } from '../../shared/units.ts';
 import type { Variant } from '../../shared/variant.ts';
 import { layerConductance } from '../closures/conduction.ts';
@@ -63,7 +64,7 @@ export function makeCylinder(variant: Variant, water: Water): Cylinder {
 /** Layer temperatures when the run starts, [layer], °C: cold below, hot above, a straight boundary between. */
 export function cylinderStart(cylinder: Cylinder, variant: Variant): Float64Array {
   const { hotShare, hotTemperature, boundary } = variant.start;
-  const { incomingCold } = variant.draw;
+  const cold = incomingCold(variant.draw);
   const { height } = variant.cylinder;
   const centre = height * (1 - hotShare);
   const warmth = (z: Metres) =>
@@ -71,7 +72,7 @@ export function cylinderStart(cylinder: Cylinder, variant: Variant): Float64Arra
   return Float64Array.from({ length: cylinder.layers }, (_, layer) => {
     const share =
       hotShare <= 0 ? 0 : hotShare >= 1 ? 1 : warmth((layer + 0.5) * cylinder.layerHeight);
-    return incomingCold + share * (hotTemperature - incomingCold);
+    return cold + share * (hotTemperature - cold);
   });
 }
 

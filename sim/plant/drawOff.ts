@@ -1,3 +1,4 @@
+import { incomingCold } from '../../shared/coldWater.ts';
 import type { CubicMetresPerSecond, Watts } from '../../shared/units.ts';
 import type { Variant } from '../../shared/variant.ts';
 import type { Cylinder } from './cylinder.ts';
@@ -16,7 +17,7 @@ export function makeInlet(variant: Variant, cylinder: Cylinder): Inlet {
     const inside = Math.min(mixing, floor + cylinder.layerHeight) - floor;
     return Math.max(0, inside) / mixing;
   });
-  return { cold: variant.draw.incomingCold, share };
+  return { cold: incomingCold(variant.draw), share };
 }
 
 /**

@@ -1,3 +1,4 @@
+import { incomingCold } from '../../shared/coldWater.ts';
 import { figure, litres, metres } from '../../shared/format.ts';
 import type { Metres } from '../../shared/units.ts';
 import type { Coil, Variant } from '../../shared/variant.ts';
@@ -50,7 +51,7 @@ export function sectionNames(
     {
       key: 'cold',
       text: 'cold',
-      value: figure(variant.draw.incomingCold, 0),
+      value: figure(incomingCold(variant.draw), 0),
       y: plan.cold,
       arrow: 'in',
     },

@@ -1,3 +1,4 @@
+import { incomingCold } from '../../shared/coldWater.ts';
 import { PIPE_TEMPERATURE, WARMEST } from '../../shared/conventions.ts';
 import { celsius, litres, quantityText } from '../../shared/format.ts';
 import { type Quantity, quantities, type Result } from '../../shared/result.ts';
@@ -181,7 +182,7 @@ export function usableStep({ variant }: Result, reading: Reading): Step {
   return worked(usableLitres, {
     hotVolume: reading.hotVolume,
     hot: reading.hotVolume > 0 ? reading.hotMean : MIXED,
-    cold: variant.draw.incomingCold,
+    cold: incomingCold(variant.draw),
     mixed: MIXED,
   });
 }

@@ -44,6 +44,8 @@ function made(group: Group, variant: Variant): string {
         : `${say('immersion.output')}, ${say('immersion.used')}`;
     case 'draw':
       return variant.draw.volume === 0 ? 'none' : `${say('draw.volume')} at ${say('draw.flow')}`;
+    case 'day':
+      return say('day.pattern');
     case 'start':
       return variant.start.hotShare === 0 ? 'all cold' : `${say('start.hotShare')} hot`;
     case 'heating':

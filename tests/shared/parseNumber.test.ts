@@ -58,7 +58,7 @@ describe('numbers as they are typed', () => {
     const numbers = fields.filter((field): field is NumberField => field.kind === 'number');
     fc.assert(
       fc.property(fc.constantFrom(...numbers), share, (field, at) => {
-        const most = field.path === 'run.layers' ? field.least : field.most;
+        const most = field.isWhole ? field.least : field.most;
         const value = fromSI(toSI(field.least + at * (most - field.least), field.unit), field.unit);
         const answer = parseNumber(String(value), field);
         expect('value' in answer && fromSI(answer.value, field.unit)).toBe(value);
