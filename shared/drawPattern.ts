@@ -1,11 +1,26 @@
-import type { CubicMetres, CubicMetresPerSecond, Seconds } from './units.ts';
+import type { Celsius, CubicMetres, CubicMetresPerSecond, Joules, Seconds } from './units.ts';
 
-/** One draw of a day's pattern, water taken from the top of the store. */
+/** One draw: a tap from opening to shutting. Volume and flow are what leaves the tap, hot and cold together. */
 export interface PatternDraw {
+  /** From the start of the run. */
   readonly at: Seconds;
+  /** At most; a draw by useful heat may end sooner. */
   readonly volume: CubicMetres;
   readonly flow: CubicMetresPerSecond;
   readonly name: string;
+  /** Wanted at the tap and mixed there; left out: water as the store gives it. */
+  readonly mixedTo?: Celsius;
+  readonly useful?: UsefulHeat;
+}
+
+/** Useful heat by the load profiles of the European Union: the draw ends once it is delivered. */
+export interface UsefulHeat {
+  /** Above the incoming cold water. */
+  readonly energy: Joules;
+  /** Tm: heat counts only while the water at the tap is at or above it. */
+  readonly leastTemperature: Celsius;
+  /** Tp: must be reached during the draw. */
+  readonly peakTemperature: Celsius | null;
 }
 
 const litre = 1e-3;

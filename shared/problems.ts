@@ -43,6 +43,19 @@ function startProblems(variant: Variant): Problem[] {
   ];
 }
 
+/** Nothing can be mixed down to less than the cold that is mixed in. */
+function drawProblems({ draw }: Variant): Problem[] {
+  const cold = incomingCold(draw);
+  if (draw.volume === 0 || draw.taken === 'hot' || draw.mixedTo > cold) return [];
+  return [
+    problemAt(
+      'draw.mixedTo',
+      'notAboveCold',
+      `${fieldAt('draw.mixedTo').label} must be above ${settingText('draw.incomingCold', cold)}, the incoming cold; it is ${settingText('draw.mixedTo', draw.mixedTo)}.`,
+    ),
+  ];
+}
+
 /** Checks of several settings against each other, and the groups they read. */
 const checks: readonly {
   readonly groups: readonly Group[];
@@ -51,6 +64,7 @@ const checks: readonly {
   { groups: ['coil', 'secondCoil', 'cylinder'], find: coilFitProblems },
   { groups: ['coil', 'secondCoil'], find: ratingProblems },
   { groups: ['start', 'draw'], find: startProblems },
+  { groups: ['draw'], find: drawProblems },
   { groups: ['boiler', 'heating'], find: boilerProblems },
   { groups: ['primary', 'coil', 'secondCoil'], find: networkProblems },
   { groups: ['programme'], find: programmeProblems },

@@ -70,6 +70,7 @@ export const quantities = {
   air: { label: 'room air', unit: 'celsius', digits: 2 },
   fabric: { label: 'fabric', unit: 'celsius', digits: 2 },
   outside: { label: 'outside', unit: 'celsius', digits: 1 },
+  outlet: { label: 'at the tap', unit: 'celsius', digits: 1 },
   drawFlow: { label: 'drawn', unit: 'litrePerMinute', digits: 1 },
   usable: { label: 'usable at 40 °C', unit: 'litre', digits: 0 },
 } as const satisfies Record<
@@ -89,6 +90,10 @@ export interface Mark {
     | 'roomSatisfied'
     | 'drawStarted'
     | 'drawEnded'
+    | 'tapWarm'
+    | 'tapCold'
+    | 'setPointRaised'
+    | 'setPointBack'
     | 'limitChanged'
     | 'burnerLit'
     | 'burnerOff'
@@ -248,6 +253,8 @@ export interface Balance {
   readonly lostByCylinder: Joules;
   readonly lostByPipes: Joules;
   readonly lostByHouse: Joules;
+  readonly gainedByTapPipe: Joules;
+  readonly lostByTapPipe: Joules;
   readonly drawn: Joules;
   readonly residual: Joules;
   /** Residual over the energy moved. */

@@ -126,6 +126,13 @@ export const storeSources = {
     kind: 'published',
     note: 'Abstract only: the factor is bounded at Re 2100 and 10 000; the rest of the title and the year were not noted.',
   },
+  measuredDraw: {
+    title:
+      'Journal of Solar Energy Engineering 131(1) 011011, on draws from a store of 0.70 m by 0.24 m with and without baffles',
+    year: 2009,
+    kind: 'published',
+    note: 'Abstract only: no harm up to 11 cm/min of rise, mixing at 15.2 cm/min unless a baffle is fitted; the bore of the inlet was not seen and the wording of the title is ours.',
+  },
   inletReview: {
     title:
       'Rendall and others, review of the Richardson number in stratified stores, Renew. Sust. Energy Rev. 150, 111471',

@@ -54,6 +54,8 @@ function balanceLines(balance: Balance): string[][] {
     ['lost by the cylinder', energy(balance.lostByCylinder)],
     ['lost by boiler case and primary pipes', energy(balance.lostByPipes)],
     ['lost by the house', energy(balance.lostByHouse)],
+    ['gained by the pipe to the tap', energy(balance.gainedByTapPipe)],
+    ['lost by the pipe to the tap', energy(balance.lostByTapPipe)],
     ['drawn off', energy(balance.drawn)],
     ['does not add up, of the energy moved', balance.relative.toExponential(1)],
   ];

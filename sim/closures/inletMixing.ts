@@ -2,6 +2,7 @@ import type { ClosureRecord } from '../../shared/closureRecord.ts';
 import { equals, frac, mi, mn, mo, paren, raised, row, sub } from '../../shared/mathml.ts';
 import type { Celsius, Metres, MetresPerSecond } from '../../shared/units.ts';
 import { powerFromZero } from './power.ts';
+import { smoothStep } from './smoothStep.ts';
 import type { Water } from './water.ts';
 
 /**
@@ -9,13 +10,14 @@ import type { Water } from './water.ts';
  * Above 0 when the water that enters at the bottom is the heavier, below 0 when it is lighter and
  * would rise; infinite without flow.
  *
- * Here on the bore of the inlet and the mean velocity in it. Others take the height of the store and
- * the velocity of the plug in it, which makes the number (H/d)(D/d)⁴ times larger: some ten million
- * in a household cylinder. Give those lengths and velocities to get theirs.
+ * Here on the height of the store and the mean velocity in the inlet. On the bore of the inlet it is
+ * some fifty times smaller, and a household cylinder would be stirred through in seconds; on the
+ * velocity of the water that rises in the store it is some hundred thousand times larger, and nothing
+ * would stir. Only in between does it agree with a measured store (`measuredDraw`).
  * @param entering  temperature of the water that enters
  * @param store     of the water that it meets
- * @param length    bore of the inlet
- * @param velocity  mean in the bore
+ * @param length    height of the store
+ * @param velocity  mean in the inlet
  */
 export function inletRichardson(
   water: Water,
@@ -27,7 +29,7 @@ export function inletRichardson(
   return richardson(water.density(entering), water.density(store), length, velocity);
 }
 
-/** Reynolds number of the inlet, on the same length and velocity, pure number. */
+/** Reynolds number of the inlet, on its bore and mean velocity, pure number. @param length  bore */
 export function inletReynolds(
   water: Water,
   entering: Celsius,
@@ -57,6 +59,15 @@ export function inletEddyFactor(inlet: Inlet, reynolds: number, richardson: numb
   if (richardson <= 0) return Number.POSITIVE_INFINITY;
   const [factor, exponent] = EDDY[inlet];
   return Math.max(1, factor * powerFromZero(reynolds / richardson, exponent));
+}
+
+/**
+ * How much of the stirring of a turbulent jet there is, 0 to 1: none while it is laminar, all of it
+ * once it is fully turbulent.
+ */
+export function turbulentShare(reynolds: number): number {
+  // source: flowEddies, the eddy factor grows between Re 2100 and 10 000
+  return smoothStep((reynolds - 2100) / (10_000 - 2100));
 }
 
 /**
@@ -109,8 +120,8 @@ export const inletRichardsonRecord: ClosureRecord = {
       unit: 'kg/m³',
       digits: 4,
     },
-    { key: 'length', symbol: mi('d'), name: 'bore of the inlet', unit: 'mm', factor: 1000 },
-    { key: 'velocity', symbol: mi('u'), name: 'mean velocity in the bore', unit: 'm/s' },
+    { key: 'length', symbol: mi('H'), name: 'height of the store', unit: 'm' },
+    { key: 'velocity', symbol: mi('u'), name: 'mean velocity in the inlet', unit: 'm/s' },
   ],
   formula: equals(
     '{result}',
@@ -123,16 +134,16 @@ export const inletRichardsonRecord: ClosureRecord = {
     'Cold water is heavier and stays below unless the jet is fast: a high number keeps the layers, a low one stirs them.',
   source: 'inletReview',
   where:
-    'definition on bore and velocity of the inlet, g = 9.80665 m/s²; the review says that authors take different ones',
+    'definition on the height of the store and the velocity in the inlet, g = 9.80665 m/s²; the review says that authors take different ones',
   range:
     'one definition of several: critical values from below 0.25 to 100 are reported, because lengths and velocities differ; compare none of them with this number before converting it',
   outside: 'below 0 the entering water is lighter and rises; infinite without flow',
   changes: 'A wider or deflected inlet and a slower draw; the velocity counts squared.',
   example: {
-    given: { entering: 999.7, store: 983.2, length: 0.02, velocity: 0.5 },
-    gives: 0.01317,
-    digits: 5,
-    note: 'Worked by hand, 10 °C into 60 °C: 9.80665 × 16.5 / 983.2 × 0.02 / 0.25 = 0.01317.',
+    given: { entering: 999.7, store: 983.2, length: 1.2, velocity: 0.5 },
+    gives: 0.79,
+    digits: 4,
+    note: 'Worked by hand, 10 °C into 60 °C: 9.80665 × 16.5 / 983.2 × 1.2 / 0.25 = 0.7900.',
   },
   compute: ({ entering, store, length, velocity }) => richardson(entering, store, length, velocity),
 };

@@ -17,9 +17,15 @@ export interface Blend {
  * the wanted temperature.
  */
 export function outletBlend(hot: Celsius, cold: Celsius, wanted: Celsius): Blend {
-  if (hot <= wanted) return { hotShare: 1, temperature: hot };
-  if (cold >= wanted) return { hotShare: 0, temperature: cold };
-  return { hotShare: 1 / mixedShare(hot, cold, wanted), temperature: wanted };
+  const share = hotShare(hot, cold, wanted);
+  if (share === 1) return { hotShare: share, temperature: hot };
+  return { hotShare: share, temperature: share === 0 ? cold : wanted };
+}
+
+/** Share of hot water in the blend. */
+export function hotShare(hot: Celsius, cold: Celsius, wanted: Celsius): Share {
+  if (hot <= wanted) return 1;
+  return cold >= wanted ? 0 : 1 / mixedShare(hot, cold, wanted);
 }
 
 /**

@@ -12,6 +12,7 @@ export function balanceOf(
 ): Balance {
   const { cylinder, radiators, house, built } = plant;
   const gained = (slot: number) => end[slot] - start[slot];
+  const { tapPipe } = plant;
   let warmed = 0;
   for (let layer = 0; layer < slots.layers; layer++) warmed += gained(layer);
   const gainedByStore = cylinder.layerCapacity * warmed;
@@ -25,31 +26,28 @@ export function balanceOf(
   const lostByCylinder = gained(slots.lostByCylinder);
   const lostByPipes = gained(slots.lostByPipes);
   const lostByHouse = gained(slots.lostByHouse);
+  const lostByTapPipe = gained(slots.lostByTapPipe);
   const drawn = gained(slots.drawn);
-  const gone = lostByCylinder + lostByPipes + lostByHouse + drawn;
-  const residual =
-    fromBoiler + fromImmersion - gainedByPrimary - gainedByStore - gainedByHouse - gone;
-  const moved =
-    Math.abs(fromBoiler) +
-    Math.abs(fromImmersion) +
-    Math.abs(gainedByPrimary) +
-    Math.abs(gainedByStore) +
-    Math.abs(gainedByHouse) +
-    Math.abs(lostByCylinder) +
-    Math.abs(lostByPipes) +
-    Math.abs(lostByHouse) +
-    Math.abs(drawn);
-  return {
+  let gainedByTapPipe = 0;
+  for (let cell = 0; tapPipe !== null && cell < tapPipe.cells; cell++) {
+    gainedByTapPipe += (tapPipe.capacity / tapPipe.cells) * gained(slots.tapPipe + cell);
+  }
+  const terms = {
     fromBoiler,
     fromImmersion,
     gainedByPrimary,
     gainedByStore,
     gainedByHouse,
+    gainedByTapPipe,
     lostByCylinder,
     lostByPipes,
     lostByHouse,
+    lostByTapPipe,
     drawn,
-    residual,
-    relative: moved > 0 ? residual / moved : 0,
   };
+  const gone = lostByCylinder + lostByPipes + lostByHouse + lostByTapPipe + drawn;
+  const kept = gainedByPrimary + gainedByStore + gainedByHouse + gainedByTapPipe;
+  const residual = fromBoiler + fromImmersion - kept - gone;
+  const moved = Object.values(terms).reduce((sum, term) => sum + Math.abs(term), 0);
+  return { ...terms, residual, relative: moved > 0 ? residual / moved : 0 };
 }

@@ -1,31 +1,36 @@
 import { incomingCold } from '../../shared/coldWater.ts';
-import type { CubicMetresPerSecond, Watts } from '../../shared/units.ts';
+import type { CubicMetresPerSecond } from '../../shared/units.ts';
 import type { Variant } from '../../shared/variant.ts';
+import type { Water } from '../closures/water.ts';
 import type { Cylinder } from './cylinder.ts';
+import { type InletJet, jetShares, makeInletJet } from './inletJet.ts';
 
-/** How incoming water spreads near the base. Fixed during a run. */
+/** How incoming water spreads near the base. */
 export interface Inlet {
   readonly cold: number;
-  /** [layer] share of the incoming water that enters this layer; adds up to 1. */
+  /** [layer] share of the incoming water that enters this layer; adds up to 1. A jet writes it anew. */
   readonly share: Float64Array;
+  /** Null where the spread is fixed during a run. */
+  readonly jet: InletJet | null;
 }
 
-export function makeInlet(variant: Variant, cylinder: Cylinder): Inlet {
-  const mixing = Math.max(variant.draw.inletMixing, cylinder.layerHeight);
+export function makeInlet(variant: Variant, cylinder: Cylinder, water: Water): Inlet {
+  const jet = makeInletJet(variant, water);
+  const mixing = jet === null ? Math.max(variant.draw.inletMixing, cylinder.layerHeight) : 0;
   const share = Float64Array.from({ length: cylinder.layers }, (_, layer) => {
     const floor = layer * cylinder.layerHeight;
     const inside = Math.min(mixing, floor + cylinder.layerHeight) - floor;
-    return Math.max(0, inside) / mixing;
+    return jet === null ? Math.max(0, inside) / mixing : 0;
   });
-  return { cold: incomingCold(variant.draw), share };
+  return { cold: incomingCold(variant.draw), share, jet };
 }
 
 /**
  * Adds what a draw carries to `net`, [layer], W: cold water enters near the base, all water above moves up, the top leaves.
  * The temperature carried through each face is the fifth-order upwind value held between its neighbours, so a front stays
  * a few layers thick and never over- or undershoots.
- * @param T  [layer] °C
- * @returns heat carried out above the incoming temperature, W
+ * @param flow  above 0
+ * @param T     [layer] °C
  */
 export function drawOffRates(
   cylinder: Cylinder,
@@ -33,7 +38,8 @@ export function drawOffRates(
   flow: CubicMetresPerSecond,
   T: ArrayLike<number>,
   net: Float64Array,
-): Watts {
+): void {
+  if (inlet.jet !== null) jetShares(inlet.jet, flow, inlet.cold, T, inlet.share);
   const last = cylinder.layers - 1;
   const full = flow * cylinder.waterHeat; // W/K
   let rising = 0; // W/K, what has entered up to here
@@ -45,7 +51,6 @@ export function drawOffRates(
     net[layer] += entering * inlet.cold - up;
     if (layer < last) net[layer + 1] += up;
   }
-  return full * (T[last] - inlet.cold);
 }
 
 /** Temperature carried up through the face above a layer, °C. */

@@ -3,6 +3,7 @@ import type { Celsius, JoulesPerKelvin, Watts, WattsPerKelvin } from '../../shar
 import type { Variant } from '../../shared/variant.ts';
 import { volumetricHeat, type Water } from '../closures/water.ts';
 import { type CoilRun, passCoil } from './coil.ts';
+import { pipeCellRates } from './pipeCells.ts';
 import { alongPipe, type Primary, SHORTEST_CELL } from './primary.ts';
 import { type RestingCoil, restingHeat } from './restingCoil.ts';
 
@@ -76,8 +77,8 @@ export function coilPathRates(
   const { pipe, coil } = loop;
   path.pipeLoss = 0;
   if (run === null) {
-    standing(pipe, slots.out, y, rates, path);
-    standing(pipe, slots.back, y, rates, path);
+    path.pipeLoss += pipeCellRates(pipe, slots.out, pipe.surroundings, 0, y, rates);
+    path.pipeLoss += pipeCellRates(pipe, slots.back, pipe.surroundings, 0, y, rates);
     path.coilInlet = Number.NaN;
     path.coilOutlet = Number.NaN;
     path.coilReturn = Number.NaN;
@@ -109,7 +110,7 @@ export function coilPathRates(
   path.coilReturn = flowing(pipe, slots.back, leaving, heatRate, y, rates, path);
 }
 
-/** Water on its way through a pipe, cell by cell; returns what comes out, °C. */
+/** Water on its way through a pipe; returns what comes out, °C. */
 function flowing(
   pipe: Primary,
   first: number,
@@ -124,31 +125,8 @@ function flowing(
     path.pipeLoss += heatRate * (inlet - end);
     return end;
   }
-  const capacity = pipe.capacity / pipe.cells;
-  const conductance = pipe.lossConductance / pipe.cells;
-  let upstream = inlet;
-  for (let slot = first; slot < first + pipe.cells; slot++) {
-    const loss = conductance * (y[slot] - pipe.surroundings);
-    rates[slot] = (heatRate * (upstream - y[slot]) - loss) / capacity;
-    path.pipeLoss += loss;
-    upstream = y[slot];
-  }
-  return upstream;
-}
-
-/** Water that stands in a pipe and cools, cell by cell. */
-function standing(
-  pipe: Primary,
-  first: number,
-  y: ArrayLike<number>,
-  rates: number[],
-  path: CoilPath,
-): void {
-  for (let slot = first; slot < first + pipe.cells; slot++) {
-    const loss = (pipe.lossConductance / pipe.cells) * (y[slot] - pipe.surroundings);
-    rates[slot] = -loss / (pipe.capacity / pipe.cells);
-    path.pipeLoss += loss;
-  }
+  path.pipeLoss += pipeCellRates(pipe, first, inlet, heatRate, y, rates);
+  return y[first + pipe.cells - 1];
 }
 
 /** How fast the cell that is emptied fastest follows, 1/s. @param wholeRate  flow through the boiler, W/K */

@@ -10,10 +10,12 @@ import { type Inlet, makeInlet } from './drawOff.ts';
 import { type House, makeHouse } from './house.ts';
 import { type Immersion, makeImmersion } from './immersion.ts';
 import { type Loop, makeLoop } from './loop.ts';
+import type { PipeCells } from './pipeCells.ts';
 import { makePrimary, type Primary } from './primary.ts';
 import { type PrimaryFlows, primaryFlows } from './primaryFlows.ts';
 import { makeRadiators, type Radiators } from './radiators.ts';
 import { makeRestingCoil } from './restingCoil.ts';
+import { makeTapPipe } from './tapPipe.ts';
 
 /** A boiler as built: its burner, and the water it heats on its way round. */
 export interface BuiltBoiler {
@@ -39,6 +41,8 @@ export interface Plant {
   readonly radiators: Radiators;
   readonly house: House;
   readonly inlet: Inlet;
+  /** Null for a tap at the store. */
+  readonly tapPipe: PipeCells | null;
   readonly immersion: Immersion | null;
 }
 
@@ -80,7 +84,8 @@ export function makePlant(variant: Variant): Plant {
           },
     radiators: makeRadiators(variant, water),
     house: makeHouse(variant),
-    inlet: makeInlet(variant, cylinder),
+    inlet: makeInlet(variant, cylinder, water),
+    tapPipe: makeTapPipe(variant, water),
     immersion: makeImmersion(variant, cylinder),
   };
 }

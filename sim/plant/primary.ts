@@ -1,27 +1,17 @@
 import { PIPE_TEMPERATURE, PRIMARY_TEMPERATURE } from '../../shared/conventions.ts';
 import { exponential } from '../../shared/portableMaths.ts';
-import type {
-  Celsius,
-  CubicMetresPerSecond,
-  JoulesPerKelvin,
-  Watts,
-  WattsPerKelvin,
-} from '../../shared/units.ts';
+import type { Celsius, CubicMetresPerSecond, Watts } from '../../shared/units.ts';
 import type { Variant } from '../../shared/variant.ts';
 import { copperTubes, tubeContent, tubeMetalHeat } from '../closures/copperTube.ts';
 import { pipeConductance, usualPipe } from '../closures/pipeHeatLoss.ts';
 import { volumetricHeat, type Water } from '../closures/water.ts';
+import type { PipeCells } from './pipeCells.ts';
 
-/** The pipes between boiler and cylinder, flow and return alike. Fixed during a run. */
-export interface Primary {
-  /** One pipe to its surroundings, W/K. */
-  readonly lossConductance: WattsPerKelvin;
-  readonly surroundings: Celsius;
-  /** Cells one pipe is cut into, each mixed; 0 where it is emptied so fast that it holds nothing worth following. */
-  readonly cells: number;
-  /** Water and metal of one pipe, J/K. */
-  readonly capacity: JoulesPerKelvin;
-}
+/**
+ * One of the pipes between boiler and cylinder, flow and return alike. No cells where it is emptied so fast that it holds
+ * nothing worth following.
+ */
+export type Primary = PipeCells;
 
 /** @param flow  the largest through the coil, m³/s */
 export function makePrimary(variant: Variant, water: Water, flow: CubicMetresPerSecond): Primary {

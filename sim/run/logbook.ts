@@ -54,7 +54,7 @@ export class Logbook {
       to: at,
       coilRuns: service.coil !== null,
       radiatorsRun: service.radiatorRate > 0,
-      draws: control.drawFlow > 0,
+      draws: control.tap.draw !== null,
       immersionRuns: control.immersionIsOn,
       limit: control.limit,
     };

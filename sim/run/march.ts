@@ -1,7 +1,7 @@
 import type { PatternDraw } from '../../shared/drawPattern.ts';
 import type { Cost, Mark, Outcome, Phase } from '../../shared/result.ts';
 import type { Seconds } from '../../shared/units.ts';
-import { drawEdges } from '../demand/schedule.ts';
+import { Waiting } from '../demand/schedule.ts';
 import { type IntegrateSettings, integrate, type Observe } from '../solve/integrate.ts';
 import { tolerancesOf } from '../solve/slots.ts';
 import type { Happened, Snapshot, Switch, System } from '../solve/system.ts';
@@ -31,6 +31,8 @@ export interface Marched {
   readonly start: readonly number[];
   readonly end: Snapshot;
   readonly burnerStarts: number | null;
+  /** Draws that were not begun. */
+  readonly waiting: readonly PatternDraw[];
   readonly cost: Cost;
 }
 
@@ -48,7 +50,7 @@ export function* march(system: System, options: MarchOptions): Generator<number,
     relativeTolerance: options.tolerance * RELATIVE_PER_KELVIN,
     budget: BUDGET,
   };
-  const edges = drawEdges(options.draws).filter((edge) => edge.at < duration);
+  const waiting = new Waiting(options.draws);
   const callsBefore = derivative.calls;
   const watch = new Watch(system);
 
@@ -97,13 +99,6 @@ export function* march(system: System, options: MarchOptions): Generator<number,
   if (system.control.immersionIsOn) change(() => ['immersionOn']);
   if (atStart.length > 0) change(() => atStart);
   while (outcome === null) {
-    while (outcome === null && edges.length > 0 && edges[0].at <= time + AT_ONCE) {
-      const { flow } = edges.splice(0, 1)[0];
-      change(() => {
-        const also = system.setDraw(flow, y);
-        return [flow > 0 ? 'drawStarted' : 'drawEnded', ...also];
-      });
-    }
     let clockEvent = system.nextTime(done);
     while (outcome === null && clockEvent - origin <= time + AT_ONCE && time < duration) {
       done = clockEvent;
@@ -111,9 +106,14 @@ export function* march(system: System, options: MarchOptions): Generator<number,
       clockEvent = system.nextTime(done);
     }
     if (outcome !== null || time >= duration - AT_ONCE) break;
+    const isShut = system.control.tap.draw === null;
+    if (isShut && waiting.next <= time + AT_ONCE) {
+      change(() => system.open(waiting.take(), y));
+      continue;
+    }
 
-    const edge = edges.length > 0 ? edges[0].at : duration;
-    const goal = Math.min(edge, clockEvent - origin, duration, time + SLICE);
+    const opens = isShut ? waiting.next : duration;
+    const goal = Math.min(opens, clockEvent - origin, duration, time + SLICE);
     watch.begin(y);
     const piece = integrate(
       (state) => watch.inside.ratesAtEnd(state) ?? derivative.at(state),
@@ -151,6 +151,7 @@ export function* march(system: System, options: MarchOptions): Generator<number,
     start,
     end: { state: y, memory: system.memory },
     burnerStarts: system.burnerStarts,
+    waiting: waiting.left,
     cost: { derivativeCalls: derivative.calls - callsBefore, steps, restarts },
   };
 }

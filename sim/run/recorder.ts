@@ -58,7 +58,8 @@ export class Recorder {
     of.air.push(y[slots.air]);
     of.fabric.push(y[slots.fabric]);
     of.outside.push(flows.outside);
-    of.drawFlow.push(control.drawFlow);
+    of.drawFlow.push(control.tap.draw?.flow ?? 0);
+    of.outlet.push(flows.outlet);
     of.usable.push(usable(y, 0, layers, layerVolume, plant.inlet.cold));
   }
 

@@ -4,6 +4,7 @@ import type { Seconds } from '../../shared/units.ts';
 import { type Variant, withSetting } from '../../shared/variant.ts';
 import { usable } from '../measure/usable.ts';
 import { makePlant, type Plant } from '../plant/plant.ts';
+import { withoutDraw } from '../solve/decided.ts';
 import { type Snapshot, System } from '../solve/system.ts';
 import type { MarkedState } from './logbook.ts';
 import { march } from './march.ts';
@@ -65,7 +66,7 @@ function* studyPoint(
     ? yield* until(plant, first.snapshot, 'hotWaterCalled', LONGEST_DRAW, [endlessDraw])
     : undefined;
   const again = called
-    ? yield* until(plant, called.snapshot, 'statSatisfied', LONGEST_REHEAT, [])
+    ? yield* until(plant, withoutDraw(called.snapshot), 'statSatisfied', LONGEST_REHEAT, [])
     : undefined;
   return {
     value,

@@ -3,7 +3,6 @@ import { sensorRate } from '../control/sensor.ts';
 import type { Mounting } from '../../shared/mounting.ts';
 import { burnerHeat, condenses, inputOf, inputRate } from '../plant/burner.ts';
 import { conductionRates, standingLossRates, temperatureAt } from '../plant/cylinder.ts';
-import { drawOffRates } from '../plant/drawOff.ts';
 import { heatToFabric, houseLoss } from '../plant/house.ts';
 import { idealPath } from '../plant/idealBoiler.ts';
 import { immersionRates } from '../plant/immersion.ts';
@@ -11,6 +10,7 @@ import { coilPathRates } from '../plant/loop.ts';
 import { outsideAt } from '../plant/outside.ts';
 import type { BuiltBoiler, Plant } from '../plant/plant.ts';
 import { radiatorHeat } from '../plant/radiators.ts';
+import { tapRates } from '../plant/tap.ts';
 import type { Control } from './control.ts';
 import { type Flows, stillFlows } from './flows.ts';
 import { poolRates } from './pools.ts';
@@ -46,8 +46,8 @@ export class Derivative {
    */
   at(y: ArrayLike<number>): number[] {
     this.calls++;
-    const { cylinder, radiators, house, inlet, immersion, variant, built } = this.#plant;
-    const { service, drawFlow, pools, immersionIsOn } = this.#control;
+    const { cylinder, radiators, house, immersion, variant, built } = this.#plant;
+    const { service, tap, pools, immersionIsOn } = this.#control;
     const { net, rates, flows } = this;
     const slots = this.#slots;
     const radiator = y[slots.radiator];
@@ -72,7 +72,7 @@ export class Derivative {
     flows.immersionHeat = immersionRates(immersion, immersionIsOn, net);
     conductionRates(cylinder, y, net);
     flows.standingLoss = standingLossRates(cylinder, y, net);
-    flows.drawnHeat = drawFlow > 0 ? drawOffRates(cylinder, inlet, drawFlow, y, net) : 0;
+    tapRates(tap.draw, tap.isWarm, this.#plant, slots.tapPipe, y, net, rates, flows);
     poolRates(pools, net, cylinder.layerCapacity, rates);
 
     // Sensor: follows the water at its height, drawn towards the air by its mounting
@@ -107,7 +107,10 @@ export class Derivative {
     rates[slots.lostByCylinder] = flows.standingLoss;
     rates[slots.lostByPipes] = flows.pipeLoss;
     rates[slots.lostByHouse] = lostByHouse;
+    rates[slots.lostByTapPipe] = flows.tapPipeLoss;
     rates[slots.drawn] = flows.drawnHeat;
+    rates[slots.useful] = tap.isWarm ? flows.drawnHeat : 0;
+    rates[slots.fromStore] = flows.hotFlow;
     return rates;
   }
 

@@ -12,7 +12,7 @@ export function answeredCalls(variant: Variant, memory: Memory, clock: Seconds):
       memory.calls.hotWater &&
       !memory.hasFault &&
       immersion.used !== 'insteadOfBoiler' &&
-      isAllowed(programme, 'hotWater', clock),
+      (memory.isHeatingThrough || isAllowed(programme, 'hotWater', clock)),
     heating:
       memory.calls.heating &&
       arrangementOf(heating.arrangement).heated &&

@@ -1,7 +1,8 @@
 import type { Celsius, Share, Watts } from '../../shared/units.ts';
+import type { TapFlows } from '../plant/tap.ts';
 
 /** Heats and temperatures of the moment last evaluated. Temperatures are NaN where no water flows. */
-export interface Flows {
+export interface Flows extends TapFlows {
   /** Leaving the boiler, and aimed at. */
   flow: Celsius;
   target: Celsius;
@@ -29,7 +30,6 @@ export interface Flows {
   standingLoss: Watts;
   /** Of the pipes, and of the boiler's case. */
   pipeLoss: Watts;
-  drawnHeat: Watts;
 }
 
 /** Nothing flows. */
@@ -53,6 +53,9 @@ export function stillFlows(): Flows {
     radiatorHeat: 0,
     standingLoss: 0,
     pipeLoss: 0,
+    hotFlow: 0,
+    outlet: Number.NaN,
     drawnHeat: 0,
+    tapPipeLoss: 0,
   };
 }

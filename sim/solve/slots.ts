@@ -14,6 +14,8 @@ export interface Slots {
   /** Cells of that loop after the boiler, in a row from `loopCells` on. */
   readonly loopCells: number;
   readonly loopCellCount: number;
+  /** The first cell of the pipe to the tap; −1 for a tap at the store. */
+  readonly tapPipe: number;
   /** Fuel the burner takes while its controller moves it, gross, W. */
   readonly input: number;
   /** Time of day, s after the midnight before the run. */
@@ -28,7 +30,12 @@ export interface Slots {
   readonly lostByCylinder: number;
   readonly lostByPipes: number;
   readonly lostByHouse: number;
+  readonly lostByTapPipe: number;
+  /** Out of the tap above the incoming cold water; of it, what counts as useful. */
   readonly drawn: number;
+  readonly useful: number;
+  /** Water out of the store, m³. */
+  readonly fromStore: number;
   readonly count: number;
 }
 
@@ -66,6 +73,7 @@ export function slotsOf(plant: Plant): Slots {
     loop,
     loopCells,
     loopCellCount,
+    tapPipe: plant.tapPipe === null ? -1 : row(plant.tapPipe.cells),
     input: one(),
     clock: one(),
     fromBoiler: one(),
@@ -77,19 +85,29 @@ export function slotsOf(plant: Plant): Slots {
     lostByCylinder: one(),
     lostByPipes: one(),
     lostByHouse: one(),
+    lostByTapPipe: one(),
     drawn: one(),
+    useful: one(),
+    fromStore: one(),
     count: next,
   };
 }
 
-/** Absolute tolerance of each state: kelvins for temperatures, watts, seconds, joules for sums. */
+/**
+ * Absolute tolerance of each state: kelvins for temperatures, watts, seconds, joules and cubic metres for sums. The solver
+ * judges the mean square over all states; those that stand still while no tap runs must not thin it out.
+ */
 export function tolerancesOf(slots: Slots, temperature: number): number[] {
+  const kept = temperature * Math.sqrt((slots.count - STILL) / slots.count);
   return Array.from({ length: slots.count }, (_, slot) => {
-    if (slot < slots.input) return temperature;
-    if (slot === slots.input) return temperature * INPUT_PER_KELVIN;
-    return slot === slots.clock ? 1 : temperature * SUM_PER_KELVIN;
+    if (slot < slots.input) return kept;
+    if (slot === slots.input) return kept * INPUT_PER_KELVIN;
+    if (slot === slots.clock) return 1;
+    return kept * (slot === slots.fromStore ? WATER_PER_KELVIN : SUM_PER_KELVIN);
   });
 }
 
+const STILL = 3; // sums of what is lost by the pipe to the tap, useful, and out of the store
 const SUM_PER_KELVIN = 1e6; // J: as much as a store of 240 litres holds in a kelvin
+const WATER_PER_KELVIN = 1e-2; // m³: as much water of 60 °C as holds the heat above, in round figures
 const INPUT_PER_KELVIN = 1000; // W: about what a kelvin moves the controller

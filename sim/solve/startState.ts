@@ -37,6 +37,9 @@ export function startState(plant: Plant, slots: Slots, mounting: Mounting): numb
       )
     : air;
 
+  for (let cell = 0; cell < (plant.tapPipe?.cells ?? 0); cell++) {
+    state[slots.tapPipe + cell] = cylinder.surroundings;
+  }
   if (built !== null && slots.loop !== null) {
     const { loop } = slots;
     const around = cylinder.surroundings;

@@ -16,7 +16,7 @@ import type { System } from './system.ts';
  */
 export function longestStep({ plant, control, mounting }: System): Seconds {
   const { cylinder, house, radiators, built } = plant;
-  const { service, drawFlow, pools } = control;
+  const { service, tap, pools } = control;
   const sensor = hasLag(mounting.lag) ? 1 / mounting.lag : 0;
   const layers = (4 * cylinder.conductance) / cylinder.layerCapacity;
   const coil = service.coil === null ? 0 : coilRate(service.coil, pools, cylinder.layerCapacity);
@@ -33,8 +33,15 @@ export function longestStep({ plant, control, mounting }: System): Seconds {
     built !== null && service.coil === null
       ? restingRate(built.loop.coil, cylinder.layerCapacity)
       : 0;
+  const drawFlow = tap.draw?.flow ?? 0;
   const front = (SETTLINGS * drawFlow) / cylinder.layerVolume;
-  return SETTLINGS / Math.max(sensor, layers + coil + resting + front, room, loop + controller);
+  const tapPipe =
+    plant.tapPipe === null
+      ? 0
+      : (drawFlow * cylinder.waterHeat * plant.tapPipe.cells) / plant.tapPipe.capacity;
+  return (
+    SETTLINGS / Math.max(sensor, layers + coil + resting + front, room, loop + controller, tapPipe)
+  );
 }
 
 /** How fast the water of the pool that is warmed fastest for its size follows the coil, 1/s. */

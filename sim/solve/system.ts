@@ -1,33 +1,46 @@
-import { arrangementOf, type Calls, modeFor } from '../../shared/arrangements.ts';
+import { arrangementOf, type Calls } from '../../shared/arrangements.ts';
+import type { PatternDraw } from '../../shared/drawPattern.ts';
 import type { Limit, Mark } from '../../shared/result.ts';
 import type { Celsius, Seconds } from '../../shared/units.ts';
 import { type Mounting, mountingOf } from '../../shared/mounting.ts';
+import { nextEdge } from '../../shared/programme.ts';
 import { makeSensorChain, type SensorChain } from '../control/sensorChain.ts';
 import { offScale, shownReading } from '../control/shownReading.ts';
-import { callsAtStart, roomStat, type Stat, statCrossing } from '../control/stat.ts';
-import { isAllowed, nextEdge } from '../../shared/programme.ts';
+import { roomStat, type Stat, statCrossing } from '../control/stat.ts';
 import type { Plant } from '../plant/plant.ts';
 import { closed, flows as waterFlows, serviceFor } from '../plant/service.ts';
 import { BurnerSource } from './burnerSource.ts';
-import { beforeRun, type Control, type Memory, noTimers } from './control.ts';
+import {
+  beforeRun,
+  type Control,
+  type Memory,
+  noTimers,
+  shutTap,
+  type Snapshot,
+  soonest,
+  type Tap,
+} from './control.ts';
+import {
+  cylinderStat,
+  type Decided,
+  type Happened,
+  withFault,
+  withSetPointTurned,
+  withTap,
+} from './decided.ts';
 import { Derivative } from './derivative.ts';
 import { answeredCalls, dispatch, mayFire } from './dispatch.ts';
 import { type HeatSource, NEVER, type Switch } from './heatSource.ts';
 import { IdealSource } from './idealSource.ts';
 import { largestInversion, largestSinking, makePools, regroup } from './pools.ts';
 import { type Slots, slotsOf } from './slots.ts';
+import { startMemory } from './startMemory.ts';
 import { startState } from './startState.ts';
+import { isTapSwitch, openedTap, tapCrossing, tapSwitches, thrownTap } from './tap.ts';
 
+export type { Snapshot } from './control.ts';
+export type { Happened } from './decided.ts';
 export type { Switch } from './heatSource.ts';
-
-/** State and memory at one moment: all that a run needs to go on from there. */
-export interface Snapshot {
-  readonly state: readonly number[];
-  readonly memory: Memory;
-}
-
-/** What is worth a mark, in the order in which one thing led to the other. */
-export type Happened = readonly Mark['kind'][];
 
 /** A plant with its controls: crossing functions that say when something switches, and what happens then. */
 export class System {
@@ -39,7 +52,6 @@ export class System {
   readonly mounting: Mounting;
   readonly chain: SensorChain;
 
-  readonly #cylinderStat: Stat;
   readonly #roomStat: Stat;
   readonly #immersionStat: Stat;
   readonly #source: HeatSource;
@@ -54,7 +66,6 @@ export class System {
     this.slots = slotsOf(plant);
     this.mounting = mountingOf(stat);
     this.chain = makeSensorChain(sensor);
-    this.#cylinderStat = stat;
     this.#roomStat = roomStat(heating);
     this.#immersionStat = immersion;
     this.control = {
@@ -62,7 +73,7 @@ export class System {
       limit: 'off',
       firing: 'off',
       immersionIsOn: false,
-      drawFlow: 0,
+      tap: shutTap,
       pools: makePools(plant.cylinder.layers),
     };
     const { control, slots } = this;
@@ -76,6 +87,7 @@ export class System {
       'offScale',
       'roomStat',
       'immersionStat',
+      ...tapSwitches,
       'merge',
       'part',
       ...this.#source.switches,
@@ -84,30 +96,8 @@ export class System {
 
   /** The start of a run: the store as set, the sensor at rest, house and radiators in balance, valves where heating needs them. */
   start(): Snapshot {
-    const { variant, immersion } = this.plant;
-    const { heating, programme, sensor } = variant;
     const state = startState(this.plant, this.slots, this.mounting);
-    const clock = state[this.slots.clock];
-    const heated = arrangementOf(heating.arrangement).heated;
-    const shown = this.reading(state[this.slots.bead]);
-    const calls = {
-      hotWater: callsAtStart(this.#cylinderStat, shown),
-      heating: heated,
-    };
-    const heats = heated && isAllowed(programme, 'heating', clock);
-    const faults = sensor.fault !== 'none' && sensor.element !== 'true';
-    const isOffScale = offScale(this.chain.reading(state[this.slots.bead])) > 0;
-    const memory: Memory = {
-      ...beforeRun,
-      calls,
-      immersionCalls:
-        immersion !== null && callsAtStart(this.#immersionStat, state[immersion.layer]),
-      mode: modeFor(heating.arrangement, { hotWater: false, heating: heats }),
-      timers: {
-        ...noTimers,
-        fault: isOffScale ? clock : faults ? clock + sensor.faultAt : noTimers.fault,
-      },
-    };
+    const memory = startMemory(this.plant, this.chain, state, this.slots);
     return { state, memory };
   }
 
@@ -152,34 +142,22 @@ export class System {
 
   /** When something next happens by the clock, s after the midnight before the run. @param clock  what is done */
   nextTime(clock: Seconds): Seconds {
-    const { valve, overrun, turn, fault } = this.#memory.timers;
     this.#edge = nextEdge(this.plant.variant.programme, clock);
-    const rest = this.#burner?.restUntil ?? Number.NEGATIVE_INFINITY;
-    return Math.min(
-      valve,
-      overrun,
-      turn,
-      fault,
-      rest > clock ? rest : Number.POSITIVE_INFINITY,
-      this.#edge,
-    );
+    const rest = this.#burner?.restUntil ?? noTimers.rest;
+    return Math.min(soonest({ ...this.#memory.timers, rest }, clock), this.#edge);
   }
 
   /** Does what the clock says. @param clock  the time `nextTime` gave @param y  the state there, written */
   tick(clock: Seconds, y: number[]): Happened {
-    const { valve, overrun, turn, fault } = this.#memory.timers;
-    if (clock >= fault) {
-      this.#memory = {
-        ...this.#memory,
-        hasFault: true,
-        timers: { ...this.#memory.timers, fault: Number.POSITIVE_INFINITY },
-      };
-    }
+    const { valve, overrun, turn, fault, tap, heatThrough } = this.#memory.timers;
+    if (clock >= fault) this.#memory = withFault(this.#memory);
     const happened: Mark['kind'][] = [];
     if (clock >= fault) happened.push('faultShown');
     if (clock >= turn) happened.push('turnTaken');
     if (clock >= valve) happened.push('valveArrived');
     if (clock >= overrun) happened.push('overrunEnded');
+    if (clock >= tap) happened.push(...this.#remember(withTap(this.#memory, shutTap, clock)));
+    if (clock >= heatThrough) happened.push(...this.#remember(this.#turned(clock, y)));
     if (clock >= this.#edge) happened.push('programmeChanged');
     return [...happened, ...this.settle(y, clock)];
   }
@@ -201,7 +179,11 @@ export class System {
     switch (what) {
       case 'stat':
         if (hasFault) return NEVER;
-        return statCrossing(this.#cylinderStat, calls.hotWater, this.reading(value(slots.bead)));
+        return statCrossing(
+          cylinderStat(plant.variant, this.#memory),
+          calls.hotWater,
+          this.reading(value(slots.bead)),
+        );
       case 'offScale':
         if (hasFault || plant.variant.sensor.element === 'true') return NEVER;
         return offScale(this.chain.reading(value(slots.bead)));
@@ -222,12 +204,15 @@ export class System {
         );
       }
       default:
-        return this.#source.crossing(what, value, evaluate);
+        return isTapSwitch(what)
+          ? tapCrossing(what, control.tap, plant, slots, value)
+          : this.#source.crossing(what, value, evaluate);
     }
   }
 
   /** Throws a switch and puts everything that follows from it in order. @param y  the state there, written */
   throwSwitch(what: Switch, y: number[]): Happened {
+    if (isTapSwitch(what)) return this.#setTap(thrownTap(what, this.control.tap), y);
     const { calls, immersionCalls } = this.#memory;
     switch (what) {
       case 'stat':
@@ -240,7 +225,7 @@ export class System {
         this.#memory = { ...this.#memory, immersionCalls: !immersionCalls };
         return [immersionCalls ? 'immersionOff' : 'immersionOn', ...this.settle(y)];
       case 'offScale':
-        this.#memory = { ...this.#memory, hasFault: true };
+        this.#memory = withFault(this.#memory);
         return ['faultShown', ...this.settle(y)];
       case 'merge':
       case 'part':
@@ -255,10 +240,12 @@ export class System {
     }
   }
 
-  /** Opens or shuts a draw, m³/s. @param y  the state there, written */
-  setDraw(flow: number, y: number[]): Happened {
-    this.control.drawFlow = flow;
-    return this.settle(y);
+  /** Opens the tap for a draw; it shuts itself. @param y  the state there, written */
+  open(draw: PatternDraw, y: number[]): Happened {
+    return this.#setTap(
+      openedTap(draw, this.plant, this.slots, (slot) => y[slot]),
+      y,
+    );
   }
 
   /** Valves from calls, burner from what they ask, pools from where heat goes. */
@@ -270,10 +257,27 @@ export class System {
     const fires = mayFire(this.#memory, answered);
     control.service = plant.built !== null || fires ? serviceFor(plant, this.#memory.mode) : closed;
     control.immersionIsOn = this.#memory.immersionCalls;
+    control.tap = this.#memory.tap;
     const mark = this.#source.settle(fires, clock, y);
     control.limit = this.#limit();
     this.#regroup(y);
     return mark === null ? [] : [mark];
+  }
+
+  #setTap(tap: Tap, y: number[]): Happened {
+    const decided = withTap(this.#memory, tap, y[this.slots.clock]);
+    return [...this.#remember(decided), ...this.settle(y)];
+  }
+
+  #turned(clock: Seconds, y: readonly number[]): Decided {
+    const reading = this.reading(y[this.slots.bead]);
+    return withSetPointTurned(this.plant.variant, this.#memory, reading, clock);
+  }
+
+  /** Takes up what has been decided, and says what is worth a mark. */
+  #remember({ memory, happened }: Decided): Happened {
+    this.#memory = memory;
+    return happened;
   }
 
   #limit(): Limit {

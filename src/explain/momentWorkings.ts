@@ -1,3 +1,4 @@
+import { hotShareRecord } from '../../sim/closures/outletBlend.ts';
 import { incomingCold } from '../../shared/coldWater.ts';
 import { PIPE_TEMPERATURE, WARMEST } from '../../shared/conventions.ts';
 import { celsius, litres, quantityText } from '../../shared/format.ts';
@@ -113,6 +114,14 @@ function stepsOf(quantity: Quantity, result: Result, reading: Reading): Step[] {
       ];
     case 'bottom':
       return [columnStep(result, reading)];
+    case 'outlet':
+      return [
+        worked(hotShareRecord, {
+          hot: of('top'),
+          cold: incomingCold(variant.draw),
+          wanted: variant.draw.taken === 'mixed' ? variant.draw.mixedTo : Number.NaN,
+        }),
+      ];
     case 'usable':
     case 'drawFlow':
       return [usableStep(result, reading)];

@@ -37,6 +37,7 @@ function fitted(loose: Variant, shares: readonly number[]): Variant {
   const width = Math.sqrt((4 * variant.cylinder.volume) / (Math.PI * variant.cylinder.height));
   variant = set(variant, 'stat.sensorHeight', 0.02 + 0.9 * shares[2]);
   variant = set(variant, 'draw.inletMixing', 0.5 * shares[3]);
+  variant = set(variant, 'draw.mixedTo', 36 + 20 * shares[6]);
   variant = set(variant, 'start.boundary', 0.5 * shares[4]);
   variant = set(variant, 'start.hotTemperature', 40 + 40 * shares[5]);
   variant = set(variant, 'immersion.height', 0.02 + 0.9 * shares[1]);

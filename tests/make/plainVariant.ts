@@ -1,8 +1,8 @@
 import { asFirstVersion } from '../../shared/codec/firstVersion.ts';
 import { defaultVariant } from '../../shared/fields.ts';
-import type { Variant } from '../../shared/variant.ts';
+import { type Variant, withSetting } from '../../shared/variant.ts';
 
-/** Every setting at its default, but an ideal boiler, a given flow, and valves that open at once. */
+/** Every setting at its default, but an ideal boiler, a given flow, valves that open at once, and no jet. */
 export function plainVariant(name: string): Variant {
-  return asFirstVersion(defaultVariant(name));
+  return withSetting(asFirstVersion(defaultVariant(name)), 'draw.inlet', 'asTyped');
 }

@@ -79,6 +79,8 @@ export function inventedResult(wish: Wish = {}): Result {
       lostByCylinder: 5e5,
       lostByPipes: 5e5,
       lostByHouse: 0,
+      gainedByTapPipe: 0,
+      lostByTapPipe: 0,
       drawn: 0,
       residual: 0,
       relative: 0,

@@ -1,36 +1,53 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { dayPattern } from '../../../shared/drawPattern.ts';
+import { makePlant } from '../../../sim/plant/plant.ts';
+import { ownDraws, Waiting } from '../../../sim/demand/schedule.ts';
+import { idealVariant } from '../../make/idealVariant.ts';
+import { marchToEnd } from '../../make/marchToEnd.ts';
 import { plainVariant } from '../../make/plainVariant.ts';
-import { drawEdges, ownDraws } from '../../../sim/demand/schedule.ts';
 
 const draw = (at: number, volume: number, flow: number) => ({ at, volume, flow, name: 'draw' });
+const store = makePlant(idealVariant({ layers: 4, setPoint: 0, duration: 86_400 }));
+
+/** When the tap opened and shut, s. */
+function edgesOf(draws: readonly ReturnType<typeof draw>[]) {
+  const kinds = ['drawStarted', 'drawEnded'];
+  const { marks } = marchToEnd(store, { draws });
+  return marks.map(({ mark }) => mark).filter(({ kind }) => kinds.includes(kind));
+}
 
 test('60 l at 6 l/min from the 10th minute open at 600 s and shut at 1200 s', () => {
-  const edges = drawEdges([draw(600, 0.06, 1e-4)]);
-  expect(edges.map(({ at }) => at)).toEqual([600, 1200]);
-  expect(edges.map(({ flow }) => flow)).toEqual([1e-4, 0]);
+  const edges = edgesOf([draw(600, 0.06, 1e-4)]);
+  expect(edges.map(({ at }) => Number(at.toFixed(6)))).toEqual([600, 1200]); // to a microsecond
+  expect(edges.map(({ kind }) => kind)).toEqual(['drawStarted', 'drawEnded']);
 });
 
 test('a draw due at 300 s during one that ends at 600 s begins at 600 s without a gap', () => {
-  const edges = drawEdges([draw(0, 0.06, 1e-4), draw(300, 0.01, 2e-4)]);
-  expect(edges.map(({ at }) => at)).toEqual([0, 600, 650]);
-  expect(edges.map(({ flow }) => flow)).toEqual([1e-4, 2e-4, 0]);
+  const edges = edgesOf([draw(0, 0.06, 1e-4), draw(300, 0.01, 2e-4)]);
+  expect(edges.map(({ at }) => Number(at.toFixed(6)))).toEqual([0, 600, 600, 650]);
 });
 
-test('a variant with 0 l to draw has 0 draws, with 50 l it has 1', () => {
+test('a variant with 0 l to draw has 0 draws, with 50 l it has 1, mixed where it is mixed', () => {
   const base = plainVariant('draws');
   expect(ownDraws({ ...base, draw: { ...base.draw, volume: 0 } })).toEqual([]);
-  expect(ownDraws({ ...base, draw: { ...base.draw, volume: 0.05 } })).toHaveLength(1);
+  const some = { ...base.draw, volume: 0.05 };
+  expect(ownDraws({ ...base, draw: some })).toHaveLength(1);
+  expect(ownDraws({ ...base, draw: some })[0].mixedTo).toBeUndefined();
+  expect(ownDraws({ ...base, draw: { ...some, taken: 'mixed' } })[0].mixedTo).toBe(40);
 });
 
-test('the day of 8 draws is 120 l, none of them during another', () => {
-  const edges = drawEdges(dayPattern);
-  expect(drawnBy(edges)).toBeCloseTo(0.12, 12); // m³
+test('the day of 8 draws is 120 l, each begun when it is due', () => {
+  const edges = edgesOf(dayPattern);
   expect(edges).toHaveLength(16);
+  const starts = edges.filter(({ kind }) => kind === 'drawStarted').map(({ at }) => at);
+  dayPattern.forEach(({ at }, index) => {
+    expect(Math.abs(starts[index] - at)).toBeLessThan(1e-6); // s, rounding
+  });
+  expect(dayPattern.reduce((sum, { volume }) => sum + volume, 0)).toBeCloseTo(0.12, 12); // m³
 });
 
-test('200 lists of draws in any order draw all their water, at one flow at a time', () => {
+test('200 lists of draws in any order are handed out in order of time, none lost', () => {
   const anyDraw = fc
     .tuple(
       fc.integer({ min: 0, max: 7200 }),
@@ -40,18 +57,17 @@ test('200 lists of draws in any order draw all their water, at one flow at a tim
     .map(([at, litres, rate]) => draw(at, litres / 1000, rate / 60_000));
   fc.assert(
     fc.property(fc.array(anyDraw, { maxLength: 8 }), (draws) => {
-      const edges = drawEdges(draws);
-      const wanted = draws.reduce((sum, { volume }) => sum + volume, 0);
-      expect(drawnBy(edges)).toBeCloseTo(wanted, 12); // rounding
-      for (let i = 1; i < edges.length; i++) expect(edges[i].at).toBeGreaterThan(edges[i - 1].at);
+      const waiting = new Waiting(draws);
+      const taken: ReturnType<typeof draw>[] = [];
+      while (waiting.next < Number.POSITIVE_INFINITY) {
+        const due = waiting.next;
+        taken.push(waiting.take());
+        expect(taken[taken.length - 1].at).toBe(due);
+      }
+      expect(waiting.left).toHaveLength(0);
+      expect(taken.map(({ at }) => at)).toEqual(draws.map(({ at }) => at).sort((a, b) => a - b));
+      expect(new Set(taken)).toEqual(new Set(draws));
     }),
     { numRuns: 200 },
   );
 });
-
-/** Water drawn between edges, m³. */
-function drawnBy(edges: readonly { at: number; flow: number }[]): number {
-  let sum = 0;
-  for (let i = 1; i < edges.length; i++) sum += edges[i - 1].flow * (edges[i].at - edges[i - 1].at);
-  return sum;
-}

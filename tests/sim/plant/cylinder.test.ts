@@ -80,7 +80,7 @@ describe('a cylinder in layers', () => {
 
 describe('a draw of 10 l/min', () => {
   const flow = 10 / 60_000;
-  const inlet = makeInlet(base, cylinder);
+  const inlet = makeInlet(base, cylinder, water);
 
   test('lets in all it takes out: shares of the inlet add up to 1 over 50 mm', () => {
     expect(sum(inlet.share)).toBeCloseTo(1, 12);
@@ -89,14 +89,13 @@ describe('a draw of 10 l/min', () => {
 
   test('carries out what the store loses, above the incoming 10 °C', () => {
     const net = new Float64Array(48);
-    const drawn = drawOffRates(cylinder, inlet, flow, T, net);
-    expect(sum(net) + drawn).toBeCloseTo(0, 8); // rounding of 35 kW
-    expect(drawn).toBeCloseTo(flow * cylinder.waterHeat * (T[47] - 10), 9);
+    drawOffRates(cylinder, inlet, flow, T, net);
+    expect(sum(net) + flow * cylinder.waterHeat * (T[47] - 10)).toBeCloseTo(0, 8); // rounding of 35 kW
   });
 
   test('warms nothing and cools nothing in a store at the incoming 10 °C', () => {
     const net = new Float64Array(48);
-    expect(drawOffRates(cylinder, inlet, flow, new Array(48).fill(10), net)).toBe(0);
+    drawOffRates(cylinder, inlet, flow, new Array(48).fill(10), net);
     for (const x of net) expect(Math.abs(x)).toBeLessThan(1e-9);
   });
 });

@@ -137,9 +137,10 @@ const slower: readonly (readonly [key: string, minutes: number, why: string, rea
   ],
   [
     'wide-differential',
-    59.4,
-    'most of the time passes before the stat calls',
-    (faulty, healthy) => faulty.waitingTime > 50 * 60 && healthy.waitingTime === 0,
+    22.5,
+    'more than half of the time passes before the stat calls',
+    (faulty, healthy) =>
+      faulty.waitingTime > (faulty.recovery ?? Infinity) / 2 && healthy.waitingTime === 0,
   ],
 ];
 

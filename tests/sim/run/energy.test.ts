@@ -1,3 +1,4 @@
+import { incomingCold } from '../../../shared/coldWater.ts';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { Trace } from '../../../shared/result.ts';
@@ -15,7 +16,7 @@ test('200 runs over all settings: energy closes to 1e-9, nothing is hotter than 
       expect(measures.hottest).toBeLessThan(hottestSource(variant, trace) + 0.05);
 
       // all the water at the hottest: what a plug of it would give
-      const cold = variant.draw.incomingCold;
+      const cold = incomingCold(variant.draw);
       const plug = variant.cylinder.volume * Math.max(1, (measures.hottest - cold) / (40 - cold));
       for (const usable of trace.of.usable) expect(usable).toBeLessThan(plug * (1 + 1e-12));
 

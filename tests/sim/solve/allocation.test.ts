@@ -24,7 +24,7 @@ function running() {
   const { state, memory } = system.start();
   const y = [...state];
   system.resume(memory, y);
-  system.setDraw(1e-4, y);
+  system.open({ at: 0, volume: 1, flow: 1e-4, name: 'draw' }, y);
   return { system, y };
 }
 

@@ -1,0 +1,54 @@
+import type { PatternDraw } from '../../shared/drawPattern.ts';
+import type { Celsius, CubicMetresPerSecond, Watts } from '../../shared/units.ts';
+import { hotShare } from '../closures/outletBlend.ts';
+import { drawOffRates } from './drawOff.ts';
+import { pipeCellRates } from './pipeCells.ts';
+import type { Plant } from './plant.ts';
+
+/** What passes at the tap. */
+export interface TapFlows {
+  /** Out of the store. */
+  hotFlow: CubicMetresPerSecond;
+  /** At the tap; NaN while it is shut. */
+  outlet: Celsius;
+  /** Out of the tap, above the incoming cold. */
+  drawnHeat: Watts;
+  tapPipeLoss: Watts;
+}
+
+/**
+ * Hot water out of the store, through the pipe to the tap, cold mixed in there: adds what it carries to `net`, [layer], W,
+ * writes the rates of the pipe's cells, K/s, and says what passed. While nothing is drawn the pipe cools.
+ * @param draw     null while the tap is shut
+ * @param isWarm   what arrives is at or above what is wanted
+ * @param pipe     slot of the pipe's first cell
+ */
+export function tapRates(
+  draw: PatternDraw | null,
+  isWarm: boolean,
+  { cylinder, inlet, tapPipe }: Plant,
+  pipe: number,
+  y: ArrayLike<number>,
+  net: Float64Array,
+  rates: number[],
+  flows: TapFlows,
+): void {
+  const { cold } = inlet;
+  const top = y[cylinder.layers - 1];
+  const arriving = tapPipe === null ? top : y[pipe + tapPipe.cells - 1];
+  if (draw === null) {
+    flows.hotFlow = 0;
+    flows.outlet = Number.NaN;
+  } else if (draw.mixedTo !== undefined && isWarm) {
+    flows.hotFlow = draw.flow * hotShare(arriving, cold, draw.mixedTo);
+    flows.outlet = draw.mixedTo;
+  } else {
+    flows.hotFlow = draw.flow;
+    flows.outlet = arriving;
+  }
+  const { hotFlow } = flows;
+  const heatRate = hotFlow * cylinder.waterHeat; // W/K
+  if (hotFlow > 0) drawOffRates(cylinder, inlet, hotFlow, y, net);
+  flows.tapPipeLoss = tapPipe === null ? 0 : pipeCellRates(tapPipe, pipe, top, heatRate, y, rates);
+  flows.drawnHeat = heatRate * (arriving - cold);
+}

@@ -1,0 +1,75 @@
+import type { PatternDraw } from '../../shared/drawPattern.ts';
+import type { Celsius } from '../../shared/units.ts';
+import type { Plant } from '../plant/plant.ts';
+import { shutTap, type Tap } from './control.ts';
+import { NEVER, type Switch } from './heatSource.ts';
+import type { Slots } from './slots.ts';
+
+/** What can switch at the tap. */
+export const tapSwitches = ['tapWarm', 'tapPeak', 'tapDone'] as const satisfies readonly Switch[];
+
+export type TapSwitch = (typeof tapSwitches)[number];
+
+export function isTapSwitch(what: Switch): what is TapSwitch {
+  return (tapSwitches as readonly Switch[]).includes(what);
+}
+
+/** Where the state holds the hot water that arrives at the tap. */
+export function arrivingSlot({ tapPipe }: Plant, slots: Slots): number {
+  return tapPipe === null ? slots.layers - 1 : slots.tapPipe + tapPipe.cells - 1;
+}
+
+/** What the draw wants at the tap, °C: to be mixed to, or for heat to count; null when nothing. */
+export function wantedAt({ mixedTo, useful }: PatternDraw): Celsius | null {
+  return mixedTo ?? useful?.leastTemperature ?? null;
+}
+
+/** The tap as a draw opens it. @param value  one component of the state */
+export function openedTap(
+  draw: PatternDraw,
+  plant: Plant,
+  slots: Slots,
+  value: (slot: number) => number,
+): Tap {
+  const arriving = value(arrivingSlot(plant, slots));
+  const peak = draw.useful?.peakTemperature ?? null;
+  return {
+    draw,
+    isWarm: arriving >= (wantedAt(draw) ?? Number.NEGATIVE_INFINITY),
+    hasPeaked: peak === null || arriving >= peak,
+    doneAt: draw.useful ? value(slots.useful) + draw.useful.energy : Number.POSITIVE_INFINITY,
+  };
+}
+
+/** Crossing function of a switch at the tap: kelvins or joules past the switching point. */
+export function tapCrossing(
+  what: TapSwitch,
+  { draw, isWarm, hasPeaked, doneAt }: Tap,
+  plant: Plant,
+  slots: Slots,
+  value: (slot: number) => number,
+): number {
+  if (draw === null) return NEVER;
+  if (what === 'tapDone') return value(slots.useful) - doneAt;
+  const arriving = value(arrivingSlot(plant, slots));
+  if (what === 'tapPeak') {
+    return hasPeaked ? NEVER : arriving - (draw.useful?.peakTemperature ?? Number.NaN);
+  }
+  const wanted = wantedAt(draw);
+  if (wanted === null) return NEVER;
+  return (isWarm ? wanted - arriving : arriving - wanted) - MARGIN;
+}
+
+/** The tap after one of its switches is thrown. */
+export function thrownTap(what: TapSwitch, tap: Tap): Tap {
+  switch (what) {
+    case 'tapWarm':
+      return { ...tap, isWarm: !tap.isWarm };
+    case 'tapPeak':
+      return { ...tap, hasPeaked: true };
+    case 'tapDone':
+      return shutTap;
+  }
+}
+
+const MARGIN = 1e-7; // K, so that nothing chatters
