@@ -1,3 +1,5 @@
+import type { DayRun } from './day.ts';
+import type { Delivered } from './delivery.ts';
 import type {
   Celsius,
   CubicMetres,
@@ -70,7 +72,8 @@ export const quantities = {
   air: { label: 'room air', unit: 'celsius', digits: 2 },
   fabric: { label: 'fabric', unit: 'celsius', digits: 2 },
   outside: { label: 'outside', unit: 'celsius', digits: 1 },
-  outlet: { label: 'at the tap', unit: 'celsius', digits: 1 },
+  arriving: { label: 'hot water at the tap', unit: 'celsius', digits: 1 },
+  outlet: { label: 'out of the tap', unit: 'celsius', digits: 1 },
   drawFlow: { label: 'drawn', unit: 'litrePerMinute', digits: 1 },
   usable: { label: 'usable at 40 °C', unit: 'litre', digits: 0 },
 } as const satisfies Record<
@@ -287,4 +290,6 @@ export interface StudyPoint {
 export type Study =
   | { readonly kind: 'placement'; readonly points: readonly StudyPoint[] }
   | { readonly kind: 'differential'; readonly points: readonly StudyPoint[] }
-  | { readonly kind: 'arrangement'; readonly priority: Result; readonly simultaneous: Result };
+  | { readonly kind: 'arrangement'; readonly priority: Result; readonly simultaneous: Result }
+  | { readonly kind: 'delivery'; readonly delivered: Delivered }
+  | { readonly kind: 'day'; readonly day: DayRun };

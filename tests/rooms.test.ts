@@ -12,7 +12,7 @@ const rooms: Rooms = {
   'sim/closures/': ['sim/closures/', 'shared/'],
   'sim/plant/': ['sim/plant/', 'sim/closures/', 'shared/'],
   'sim/control/': ['sim/control/', 'sim/closures/', 'shared/'],
-  'sim/demand/': ['sim/demand/', 'shared/'],
+  'sim/demand/': ['sim/demand/', 'sim/closures/', 'shared/'],
   'sim/solve/odex.js': ['odex'],
   'sim/solve/odex.d.ts': [],
   'sim/solve/integrate.ts': ['sim/solve/', 'shared/'],

@@ -79,7 +79,7 @@ export const dayFields: readonly Field[] = [
     kind: 'choice',
     path: 'day.repeat',
     label: 'Days are repeated',
-    help: 'Until a day ends as it began (within 0.05 K, at most 14 days), of which the last is shown; or as many days as you state.',
+    help: 'Until a day ends as it began (within 0.05 K, at most 7 days), of which the last is shown; or as many days as you state.',
     choices: [
       { value: 'untilSteady', label: 'until they repeat themselves' },
       { value: 'stated', label: 'a stated number of days' },

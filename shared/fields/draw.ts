@@ -174,7 +174,7 @@ export const drawFields: readonly Field[] = [
     kind: 'number',
     path: 'draw.pipeLength',
     label: 'Pipe to the tap',
-    help: 'From the store; the water in it cools between draws and runs off first. 0 for a tap at the store.',
+    help: 'From the store; the water in it cools between draws and runs off first. 0 for a tap at the store; a pipe of less than 0.1 l is left out.',
     unit: 'metre',
     least: 0,
     most: 50,

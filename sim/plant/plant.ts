@@ -41,7 +41,7 @@ export interface Plant {
   readonly radiators: Radiators;
   readonly house: House;
   readonly inlet: Inlet;
-  /** Null for a tap at the store. */
+  /** Null where the tap is at the store, or nearly. */
   readonly tapPipe: PipeCells | null;
   readonly immersion: Immersion | null;
 }

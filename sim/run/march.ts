@@ -9,6 +9,7 @@ import { longestStep } from '../solve/stepLimit.ts';
 import { type Thrown, Watch } from '../solve/watch.ts';
 import { Logbook, type MarkedState } from './logbook.ts';
 import type { Recorder } from './recorder.ts';
+import type { TapBook } from './tapBook.ts';
 
 export interface MarchOptions {
   readonly from: Snapshot;
@@ -19,6 +20,7 @@ export interface MarchOptions {
   /** Ends the run at a mark. */
   readonly until?: (mark: Mark) => boolean;
   readonly recorder?: Recorder;
+  readonly taps?: TapBook;
   /** From one sample to the next, s, at a time; none between the ends when left out. */
   readonly sampleStep?: (time: Seconds) => Seconds;
 }
@@ -42,7 +44,7 @@ export interface Marched {
  */
 export function* march(system: System, options: MarchOptions): Generator<number, Marched> {
   const { derivative } = system;
-  const { duration, recorder, until } = options;
+  const { duration, recorder, taps, until } = options;
   const sampleStep = options.sampleStep ?? (() => duration);
   const longest = Math.max(LONGEST_STEP, duration / 24);
   const settings: Omit<IntegrateSettings, 'firstStep' | 'longestStep'> = {
@@ -70,6 +72,7 @@ export function* march(system: System, options: MarchOptions): Generator<number,
   const log = new Logbook(system);
   const start = [...y];
   recorder?.sample(0, y);
+  taps?.look(0, y);
 
   const observe: Observe = (from, to, now) => {
     thrown = watch.firstSwitch(from, to, now);
@@ -85,6 +88,8 @@ export function* march(system: System, options: MarchOptions): Generator<number,
   const change = (act: () => Happened) => {
     recorder?.sample(time, y);
     const happened = act();
+    taps?.look(time, y);
+    nextSample = Math.min(nextSample, time + sampleStep(time));
     if (log.hasChanged()) {
       log.turnPage(time);
       recorder?.sample(time, y);
@@ -144,6 +149,7 @@ export function* march(system: System, options: MarchOptions): Generator<number,
   }
   log.turnPage(time);
   recorder?.sample(time, y);
+  taps?.close(time, y);
   return {
     outcome: outcome ?? { kind: 'finished', at: time },
     marks: log.marks,

@@ -2,6 +2,7 @@ import { type Quantity, quantities, type Trace } from '../../shared/result.ts';
 import type { Seconds } from '../../shared/units.ts';
 import { waterAroundCoil } from '../plant/coil.ts';
 import type { System } from '../solve/system.ts';
+import { arrivingSlot } from '../solve/tap.ts';
 import { usable } from '../measure/usable.ts';
 
 const names = Object.keys(quantities) as Quantity[];
@@ -59,6 +60,7 @@ export class Recorder {
     of.fabric.push(y[slots.fabric]);
     of.outside.push(flows.outside);
     of.drawFlow.push(control.tap.draw?.flow ?? 0);
+    of.arriving.push(y[arrivingSlot(plant, slots)]);
     of.outlet.push(flows.outlet);
     of.usable.push(usable(y, 0, layers, layerVolume, plant.inlet.cold));
   }

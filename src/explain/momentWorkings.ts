@@ -114,10 +114,11 @@ function stepsOf(quantity: Quantity, result: Result, reading: Reading): Step[] {
       ];
     case 'bottom':
       return [columnStep(result, reading)];
+    case 'arriving':
     case 'outlet':
       return [
         worked(hotShareRecord, {
-          hot: of('top'),
+          hot: of('arriving'),
           cold: incomingCold(variant.draw),
           wanted: variant.draw.taken === 'mixed' ? variant.draw.mixedTo : Number.NaN,
         }),

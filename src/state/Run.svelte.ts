@@ -5,6 +5,15 @@ import type { Variant } from '../../shared/variant.ts';
 /** The latest study of each kind; null until the first has come. */
 export type Studies = { readonly [K in Study['kind']]: Extract<Study, { kind: K }> | null };
 
+/** Before any study has come. */
+export const noStudies: Studies = {
+  placement: null,
+  differential: null,
+  arrangement: null,
+  delivery: null,
+  day: null,
+};
+
 /** How a request ended. `superseded`: a newer one took its place. `lost`: the worker died. */
 export type Ending = 'finished' | 'superseded' | 'stopped' | 'lost';
 
@@ -37,7 +46,7 @@ export class Run {
   steady = $state.raw<Result | null>(null);
   /** What stood when a drag began, to see what changed. */
   before = $state.raw<Result | null>(null);
-  studies = $state.raw<Studies>({ placement: null, differential: null, arrangement: null });
+  studies = $state.raw<Studies>(noStudies);
   /** The studies belong to an earlier result. */
   studiesAreStale = $state(false);
   /** 0 to 1; null while there is nothing to wait for, or not yet long enough to say so. */

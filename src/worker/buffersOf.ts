@@ -3,10 +3,11 @@ import type { Result, Study } from '../../shared/result.ts';
 /** The memory behind the traces of a result or a study, each piece once: moved, not copied. */
 export function buffersOf(found: Result | Study): ArrayBuffer[] {
   if (!('kind' in found)) return tracesOf([found]);
-  return found.kind === 'arrangement' ? tracesOf([found.priority, found.simultaneous]) : [];
+  if (found.kind === 'arrangement') return tracesOf([found.priority, found.simultaneous]);
+  return found.kind === 'day' ? tracesOf([found.day]) : [];
 }
 
-function tracesOf(results: readonly Result[]): ArrayBuffer[] {
+function tracesOf(results: readonly { readonly trace: Result['trace'] }[]): ArrayBuffer[] {
   const arrays = results.flatMap(({ trace }) => [
     trace.time,
     trace.layerTemperature,
