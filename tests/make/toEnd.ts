@@ -1,0 +1,7 @@
+/** What a generator returns once it has run to its end. */
+export function toEnd<T>(run: Generator<number, T>): T {
+  for (;;) {
+    const step = run.next();
+    if (step.done) return step.value;
+  }
+}
