@@ -8,7 +8,7 @@ export interface PatternDraw {
   readonly volume: CubicMetres;
   readonly flow: CubicMetresPerSecond;
   readonly name: string;
-  /** Wanted at the tap and mixed there; left out: water as the store gives it. */
+  /** Wanted at the tap and mixed there; left out: water as the store gives it, as a draw by useful heat takes it. */
   readonly mixedTo?: Celsius;
   readonly useful?: UsefulHeat;
 }

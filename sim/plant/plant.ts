@@ -84,7 +84,8 @@ export function makePlant(variant: Variant): Plant {
           },
     radiators: makeRadiators(variant, water),
     house: makeHouse(variant),
-    inlet: makeInlet(variant, cylinder, water),
+    // a jet in water that does not expand would stir the whole store
+    inlet: makeInlet(variant, cylinder, waters.measured),
     tapPipe: makeTapPipe(variant, water),
     immersion: makeImmersion(variant, cylinder),
   };

@@ -39,6 +39,9 @@ export function tapRates(
   if (draw === null) {
     flows.hotFlow = 0;
     flows.outlet = Number.NaN;
+  } else if (coldWillDo(draw, cold)) {
+    flows.hotFlow = 0;
+    flows.outlet = cold;
   } else if (draw.mixedTo !== undefined && isWarm) {
     flows.hotFlow = draw.flow * hotShare(arriving, cold, draw.mixedTo);
     flows.outlet = draw.mixedTo;
@@ -51,4 +54,9 @@ export function tapRates(
   if (hotFlow > 0) drawOffRates(cylinder, inlet, hotFlow, y, net);
   flows.tapPipeLoss = tapPipe === null ? 0 : pipeCellRates(tapPipe, pipe, top, heatRate, y, rates);
   flows.drawnHeat = heatRate * (arriving - cold);
+}
+
+/** Whether the incoming cold is as warm as what is wanted, so that it comes out by itself. */
+export function coldWillDo({ mixedTo }: PatternDraw, cold: Celsius): boolean {
+  return mixedTo !== undefined && mixedTo <= cold;
 }

@@ -1,6 +1,7 @@
 import type { PatternDraw } from '../../shared/drawPattern.ts';
 import type { Celsius } from '../../shared/units.ts';
 import type { Plant } from '../plant/plant.ts';
+import { coldWillDo } from '../plant/tap.ts';
 import { shutTap, type Tap } from './control.ts';
 import { NEVER, type Switch } from './heatSource.ts';
 import type { Slots } from './slots.ts';
@@ -35,7 +36,7 @@ export function openedTap(
   const peak = draw.useful?.peakTemperature ?? null;
   return {
     draw,
-    isWarm: arriving >= (wantedAt(draw) ?? Number.NEGATIVE_INFINITY),
+    isWarm: coldWillDo(draw, plant.inlet.cold) || arriving >= (wantedAt(draw) ?? arriving),
     hasPeaked: peak === null || arriving >= peak,
     doneAt: draw.useful ? value(slots.useful) + draw.useful.energy : Number.POSITIVE_INFINITY,
   };
@@ -56,7 +57,7 @@ export function tapCrossing(
     return hasPeaked ? NEVER : arriving - (draw.useful?.peakTemperature ?? Number.NaN);
   }
   const wanted = wantedAt(draw);
-  if (wanted === null) return NEVER;
+  if (wanted === null || coldWillDo(draw, plant.inlet.cold)) return NEVER;
   return (isWarm ? wanted - arriving : arriving - wanted) - MARGIN;
 }
 

@@ -6,6 +6,7 @@ import {
   inletEddyFactor,
   inletReynolds,
   inletRichardson,
+  turbulentShare,
 } from '../../../sim/closures/inletMixing.ts';
 import { tabulatedWater } from '../../../sim/closures/water.ts';
 
@@ -13,23 +14,23 @@ const water = tabulatedWater();
 const inlets: readonly Inlet[] = ['side', 'perforated', 'impingement'];
 
 describe('inlet Richardson number', () => {
-  test('10 °C into 60 °C through 20 mm at 0.5 m/s: 0.01317', () => {
-    // by hand with 999.70 and 983.20 kg/m³: 9.80665 × 16.50 / 983.20 × 0.02 / 0.25
-    expect(inletRichardson(water, 10, 60, 0.02, 0.5)).toBeCloseTo(0.01317, 5);
+  test('10 °C into 60 °C over a height of 1.2 m at 0.5 m/s: 0.7900', () => {
+    // by hand with 999.70 and 983.20 kg/m³: 9.80665 × 16.50 / 983.20 × 1.2 / 0.25
+    expect(inletRichardson(water, 10, 60, 1.2, 0.5)).toBeCloseTo(0.79, 3);
   });
 
-  test('on the height 1.2 m and the plug of a 0.45 m store it is 15.4 million times larger', () => {
-    const plug = 0.5 * (0.02 / 0.45) ** 2; // m/s, same flow
-    const ratio =
-      inletRichardson(water, 10, 60, 1.2, plug) / inletRichardson(water, 10, 60, 0.02, 0.5);
-    // by hand 60 × 22.5⁴ = 15 377 344
-    expect(ratio / 15_377_344).toBeCloseTo(1, 6);
+  test('on the bore of 20 mm it is 60 times smaller, on the rise in a 0.45 m store 256 289 times larger', () => {
+    const rise = 0.5 * (0.02 / 0.45) ** 2; // m/s, same flow
+    const here = inletRichardson(water, 10, 60, 1.2, 0.5);
+    expect(here / inletRichardson(water, 10, 60, 0.02, 0.5)).toBeCloseTo(60, 9); // rounding
+    // by hand 22.5⁴
+    expect(inletRichardson(water, 10, 60, 1.2, rise) / here / 256_289).toBeCloseTo(1, 6);
   });
 
   test('it is 0 between equal temperatures, below 0 for 60 °C into 10 °C, infinite at rest', () => {
-    expect(inletRichardson(water, 30, 30, 0.02, 0)).toBe(0);
-    expect(inletRichardson(water, 60, 10, 0.02, 0.5)).toBeLessThan(0);
-    expect(inletRichardson(water, 10, 60, 0.02, 0)).toBe(Number.POSITIVE_INFINITY);
+    expect(inletRichardson(water, 30, 30, 1.2, 0)).toBe(0);
+    expect(inletRichardson(water, 60, 10, 1.2, 0.5)).toBeLessThan(0);
+    expect(inletRichardson(water, 10, 60, 1.2, 0)).toBe(Number.POSITIVE_INFINITY);
   });
 
   test('in 300 cases twice the velocity is a quarter, and a hotter store holds better', () => {
@@ -37,18 +38,40 @@ describe('inlet Richardson number', () => {
     const store = fc.double({ min: 12, max: 85, noNaN: true });
     fc.assert(
       fc.property(velocity, store, (u, T) => {
-        const Ri = inletRichardson(water, 10, T, 0.02, u);
-        expect(inletRichardson(water, 10, T, 0.02, 2 * u) / Ri).toBeCloseTo(0.25, 12); // rounding
-        expect(inletRichardson(water, 10, T + 1, 0.02, u)).toBeGreaterThan(Ri);
+        const Ri = inletRichardson(water, 10, T, 1.2, u);
+        expect(inletRichardson(water, 10, T, 1.2, 2 * u) / Ri).toBeCloseTo(0.25, 12); // rounding
+        expect(inletRichardson(water, 10, T + 1, 1.2, u)).toBeGreaterThan(Ri);
       }),
       { numRuns: 300 },
     );
   });
 });
 
-test('0.5 m/s of water at 20 °C in 20 mm has a Reynolds number of 9966', () => {
+test('0.5 m/s of water at 20 °C in a bore of 20 mm has a Reynolds number of 9966', () => {
   // by hand 998.2 × 0.5 × 0.02 / 1.0016e-3 = 9966, viscosity to 0.05 %
   expect(Math.abs(inletReynolds(water, 20, 0.02, 0.5) / 9966 - 1)).toBeLessThan(1e-3);
+});
+
+describe('how much of a turbulent jet there is', () => {
+  test('none up to Re 2100, half at 6050, all from 10 000 on', () => {
+    for (const none of [0, 1000, 2100]) expect(turbulentShare(none)).toBe(0);
+    expect(turbulentShare(6050)).toBeCloseTo(0.5, 12); // the middle, by symmetry; rounding
+    for (const all of [10_000, 30_000]) expect(turbulentShare(all)).toBe(1);
+  });
+
+  test('from Re 0 to 12 000 it never falls, and its slope has no jump larger than a tenth of the steepest', () => {
+    const step = 50;
+    const slopes = Array.from({ length: 240 }, (_, i) => {
+      return (turbulentShare((i + 1) * step) - turbulentShare(i * step)) / step;
+    });
+    const steepest = Math.max(...slopes);
+    expect(steepest / (1.5 / 7900)).toBeCloseTo(1, 2); // by hand: 3/2 over the width, in the middle
+    slopes.forEach((slope, i) => {
+      expect(slope).toBeGreaterThanOrEqual(0);
+      // by hand at either end 6 × 50 / 7900 of 1.5, 0.025; a corner would be 1
+      if (i > 0) expect(Math.abs(slope - slopes[i - 1]) / steepest).toBeLessThan(0.1);
+    });
+  });
 });
 
 describe('eddy factor at the inlet', () => {
@@ -74,6 +97,16 @@ describe('eddy factor at the inlet', () => {
       1,
       9,
     ); // rounding
+  });
+
+  test('a plain inlet and one against a plate meet at Re/Ri 1161: below it the plate stirs more', () => {
+    const meet = (4.75 / 0.344) ** (1 / (0.894 - 0.522)); // by hand
+    expect(Math.round(meet)).toBe(1161);
+    const ratio = (at: number) =>
+      inletEddyFactor('side', at, 1) / inletEddyFactor('impingement', at, 1);
+    expect(ratio(meet)).toBeCloseTo(1, 9); // rounding
+    expect(ratio(meet / 2)).toBeLessThan(0.8); // 2^0.372 is 1.294
+    expect(ratio(2 * meet)).toBeGreaterThan(1.25);
   });
 
   test('it is 1 at rest and infinite when nothing holds the layers apart', () => {

@@ -22,6 +22,26 @@ describe('a step front drawn through 60 % of a 210 l store', () => {
     },
   );
 
+  // A front can be no thinner than a layer or two: the faster the draw, the less time for conduction to make it thicker
+  // than that, and the larger the same front is against conduction alone. So the bar of each flow is in layers.
+  test.each([2, 4, 6, 8, 10, 12, 14, 16, 18, 20])(
+    'at %i l/min adds at most 3 of 48 layers to what conduction does, and in 96 layers is as if water conducted at most 4 times as well',
+    (flow) => {
+      const front = drawnFront({ flow: flow * LITRE_PER_MINUTE, layers: 48 });
+      const ratio = apparentDiffusivity(front);
+      // diffusivities add up, so what the model adds is what is left of the square of the thickness
+      const added = (front.thickness / front.layerHeight) * Math.sqrt(1 - 1 / ratio);
+      const fine = apparentDiffusivity(drawnFront({ flow: flow * LITRE_PER_MINUTE, layers: 96 }));
+      console.log(
+        `front at ${flow} l/min, 48 layers: ${ratio.toFixed(2)} × molecular in all, ${added.toFixed(2)} layers added; ` +
+          `96 layers: ${fine.toFixed(2)} ×`,
+      );
+      expect(added).toBeLessThan(3);
+      expect(fine).toBeLessThan(4);
+      expect(fine).toBeLessThan(ratio);
+    },
+  );
+
   test('plain upwind at 40 layers and 6 l/min makes it 60 to 75 times, more than 10 times ours', () => {
     const plain = apparentDiffusivity(upwindFront({ flow: 6 * LITRE_PER_MINUTE, layers: 40 }));
     const ours = apparentDiffusivity(drawnFront({ flow: 6 * LITRE_PER_MINUTE, layers: 40 }));
