@@ -1,3 +1,4 @@
+import type { CoolDown } from './coolDown.ts';
 import type {
   Celsius,
   CubicMetres,
@@ -280,4 +281,5 @@ export interface StudyPoint {
 export type Study =
   | { readonly kind: 'placement'; readonly points: readonly StudyPoint[] }
   | { readonly kind: 'differential'; readonly points: readonly StudyPoint[] }
-  | { readonly kind: 'arrangement'; readonly priority: Result; readonly simultaneous: Result };
+  | { readonly kind: 'arrangement'; readonly priority: Result; readonly simultaneous: Result }
+  | ({ readonly kind: 'coolDown' } & CoolDown);

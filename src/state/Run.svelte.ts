@@ -37,7 +37,12 @@ export class Run {
   steady = $state.raw<Result | null>(null);
   /** What stood when a drag began, to see what changed. */
   before = $state.raw<Result | null>(null);
-  studies = $state.raw<Studies>({ placement: null, differential: null, arrangement: null });
+  studies = $state.raw<Studies>({
+    placement: null,
+    differential: null,
+    arrangement: null,
+    coolDown: null,
+  });
   /** The studies belong to an earlier result. */
   studiesAreStale = $state(false);
   /** 0 to 1; null while there is nothing to wait for, or not yet long enough to say so. */

@@ -3,7 +3,14 @@ import type { Result, Study } from '../../shared/result.ts';
 /** The memory behind the traces of a result or a study, each piece once: moved, not copied. */
 export function buffersOf(found: Result | Study): ArrayBuffer[] {
   if (!('kind' in found)) return tracesOf([found]);
-  return found.kind === 'arrangement' ? tracesOf([found.priority, found.simultaneous]) : [];
+  switch (found.kind) {
+    case 'arrangement':
+      return tracesOf([found.priority, found.simultaneous]);
+    case 'coolDown':
+      return piecesOf([found.time, found.top, found.mean, found.bottom, found.loss]);
+    default:
+      return [];
+  }
 }
 
 function tracesOf(results: readonly Result[]): ArrayBuffer[] {
@@ -12,5 +19,9 @@ function tracesOf(results: readonly Result[]): ArrayBuffer[] {
     trace.layerTemperature,
     ...Object.values(trace.of),
   ]);
+  return piecesOf(arrays);
+}
+
+function piecesOf(arrays: readonly Float64Array[]): ArrayBuffer[] {
   return [...new Set(arrays.map(({ buffer }) => buffer as ArrayBuffer))];
 }

@@ -1,10 +1,11 @@
+import { coolDownStudy } from '../../sim/run/coolDown.ts';
 import { simulate } from '../../sim/run/simulate.ts';
 import { arrangementStudy, differentialStudy, placementStudy } from '../../sim/run/studies.ts';
 import { answering } from './answer.ts';
 import { channelTick } from './channelTick.ts';
 
 const answer = answering(
-  { run: simulate, studies: [placementStudy, differentialStudy, arrangementStudy] },
+  { run: simulate, studies: [placementStudy, differentialStudy, arrangementStudy, coolDownStudy] },
   {
     post: (reply, transfer) => self.postMessage(reply, { transfer }),
     tick: channelTick(),
