@@ -1,3 +1,4 @@
+import type { CoolDown } from './coolDown.ts';
 import type { DayRun } from './day.ts';
 import type { Delivered } from './delivery.ts';
 import type {
@@ -292,4 +293,5 @@ export type Study =
   | { readonly kind: 'differential'; readonly points: readonly StudyPoint[] }
   | { readonly kind: 'arrangement'; readonly priority: Result; readonly simultaneous: Result }
   | { readonly kind: 'delivery'; readonly delivered: Delivered }
-  | { readonly kind: 'day'; readonly day: DayRun };
+  | { readonly kind: 'day'; readonly day: DayRun }
+  | ({ readonly kind: 'coolDown' } & CoolDown);

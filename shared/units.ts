@@ -33,6 +33,7 @@ export interface Unit {
 }
 
 export const units = {
+  watt: { symbol: 'W', words: 'watts', suffix: 'Watts', factor: 1 },
   kilowatt: { symbol: 'kW', words: 'kilowatts', suffix: 'Kilowatts', factor: 1000 },
   celsius: { symbol: '°C', words: 'degrees Celsius', suffix: 'Celsius', factor: 1 },
   kelvin: { symbol: 'K', words: 'kelvins', suffix: 'Kelvins', factor: 1 },

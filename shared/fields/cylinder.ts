@@ -1,4 +1,10 @@
+import type { Variant } from '../variant.ts';
 import type { Field } from './row.ts';
+
+/** Has a say where the loss comes from one of these. */
+const lossFrom = (...kinds: readonly Variant['cylinder']['lossFrom'][]) => ({
+  matters: ({ cylinder }: Variant) => kinds.includes(cylinder.lossFrom),
+});
 
 /** Cylinder: its size, wall and loss. */
 export const cylinderFields: readonly Field[] = [
@@ -64,16 +70,93 @@ export const cylinderFields: readonly Field[] = [
     source: 'common practice, no source',
   },
   {
+    kind: 'choice',
+    path: 'cylinder.lossFrom',
+    label: 'Standing loss from',
+    help: 'A declared figure is best; the insulation or the class stands in where there is none.',
+    choices: [
+      { value: 'declared', label: 'declared kWh in 24 h' },
+      { value: 'declaredPower', label: 'declared watts' },
+      { value: 'insulation', label: 'insulation' },
+      { value: 'class', label: 'energy class' },
+    ],
+    default: 'declared',
+    source: 'a choice of this model',
+  },
+  {
     kind: 'number',
     path: 'cylinder.standingLoss',
     label: 'Standing loss',
-    help: 'Declared for a store 45 K above its surroundings.',
+    help: 'Declared by the maker, at the difference below.',
     unit: 'kilowattHourPerDay',
     least: 0,
     most: 15,
     step: 0.1,
     default: 1.8,
     source: 'common practice, no source: modern cylinders lose 1 to 2 kWh in 24 h',
+    ...lossFrom('declared'),
+  },
+  {
+    kind: 'number',
+    path: 'cylinder.declaredPower',
+    label: 'Standing loss as power',
+    help: 'Declared by the maker or printed on the label, at the difference below.',
+    unit: 'watt',
+    least: 0,
+    most: 625,
+    step: 1,
+    default: 75,
+    source: 'common practice, no source: 1.8 kWh in 24 h',
+    ...lossFrom('declaredPower'),
+  },
+  {
+    kind: 'choice',
+    path: 'cylinder.declaredAt',
+    label: 'Declared at',
+    help: 'Stored water above the air in the test: 65 °C, or 75 °C, in a room at 20 °C.',
+    choices: [
+      { value: '45', label: '45 K' },
+      { value: '55', label: '55 K' },
+    ],
+    default: '45',
+    source: 'EN 12897 tests at 45 K, AS 1056 at 55 K; both second-hand',
+    ...lossFrom('declared', 'declaredPower'),
+  },
+  {
+    kind: 'choice',
+    path: 'cylinder.insulation',
+    label: 'Insulation',
+    help: 'Foam sprayed on in the factory keeps more heat than a loose jacket of the same thickness.',
+    choices: [
+      { value: 'factory', label: 'factory foam' },
+      { value: 'jacket', label: 'loose jacket' },
+    ],
+    default: 'factory',
+    source: 'common practice, no source; SAP Table 2 tells the two apart',
+    ...lossFrom('insulation'),
+  },
+  {
+    kind: 'number',
+    path: 'cylinder.insulationThickness',
+    label: 'Insulation thickness',
+    help: 'All round the store; 0 for a bare one.',
+    unit: 'millimetre',
+    least: 0,
+    most: 200,
+    step: 5,
+    default: 50,
+    source: 'common practice, no source',
+    ...lossFrom('insulation'),
+  },
+  {
+    kind: 'choice',
+    path: 'cylinder.lossClass',
+    label: 'Energy class',
+    help: 'As on the label: the store loses the most its class allows. G allows any loss and is left out.',
+    choices: ['A+', 'A', 'B', 'C', 'D', 'E', 'F'].map((value) => ({ value, label: value })),
+    default: 'C',
+    source: 'EU 814/2013: class C is the limit for new cylinders',
+    ...lossFrom('class'),
   },
   {
     kind: 'number',

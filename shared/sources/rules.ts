@@ -8,6 +8,12 @@ export const ruleSources = {
     kind: 'from memory',
     note: 'Standing loss at 65 °C stored and 20 °C ambient was read second-hand.',
   },
+  as1056: {
+    title: 'AS 1056.1, Storage water heaters, general requirements',
+    year: 1991,
+    kind: 'published',
+    note: 'That the loss is tested at 55 K above the air was read second-hand; title and year are from memory.',
+  },
   ecodesignTanks: {
     title: 'Commission Regulation (EU) No 814/2013, ecodesign of water heaters and storage tanks',
     year: 2013,

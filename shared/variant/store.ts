@@ -51,8 +51,19 @@ export interface Cylinder {
   readonly height: Metres;
   readonly wallMaterial: Metal;
   readonly wallThickness: Metres;
-  /** Heat lost with the store 45 K above its surroundings. */
+  /** Where the standing loss comes from: declared as heat in 24 h or as power, by insulation, or by class. */
+  readonly lossFrom: 'declared' | 'declaredPower' | 'insulation' | 'class';
+  /** Declared as heat in 24 h: its mean, with the store `declaredAt` above its surroundings. */
   readonly standingLoss: Watts;
+  /** Declared as power, with the store `declaredAt` above its surroundings. */
+  readonly declaredPower: Watts;
+  /** In kelvins, the difference of the test. */
+  readonly declaredAt: '45' | '55';
+  /** Foam from the factory, or a loose jacket. */
+  readonly insulation: 'factory' | 'jacket';
+  readonly insulationThickness: Metres;
+  /** As printed on the label: the store loses the most its class allows. */
+  readonly lossClass: 'A+' | 'A' | 'B' | 'C' | 'D' | 'E' | 'F';
   readonly surroundings: Celsius;
   /** Multiplies conduction through the water, for whatever else stirs it. */
   readonly stirring: number;

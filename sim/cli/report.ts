@@ -3,6 +3,8 @@ import { duration, measureWords, shown } from '../../shared/format.ts';
 import { notModelled } from '../../shared/notModelled.ts';
 import { type Balance, type Measures, measureRows, type Result } from '../../shared/result.ts';
 import { findingOf, limitWords, plain } from '../../shared/sentences.ts';
+import { lossRows } from '../../shared/sentences/standingLoss.ts';
+import { lossStanding } from '../closures/storeLoss.ts';
 import { columns, paragraph } from './layout.ts';
 
 /** What a run found, as text for a terminal. */
@@ -11,6 +13,7 @@ export function report(result: Result): string {
     result.variant.name,
     paragraph(findingOf(result).map(plain).join(' ')),
     `Measures\n${columns(measureLines(result.measures))}`,
+    `Standing loss of the cylinder\n${columns(lossRows(lossStanding(result.variant.cylinder)))}`,
     `What held the boiler\n${columns(phaseLines(result))}`,
     `Energy over the run of ${duration(result.outcome.at)}\n${columns(balanceLines(result.balance))}`,
     `Cautions\n${cautionsOf(result.variant, result)

@@ -9,10 +9,12 @@ import { coilFrictionRecord } from './coilFriction.ts';
 import { churchillChuRecord } from './coilOutside.ts';
 import { conductionRecord } from './conduction.ts';
 import { tubeContentRecord } from './copperTube.ts';
+import { coolDownRecord } from './coolDown.ts';
 import { criticalReynoldsRecord } from './criticalReynolds.ts';
 import { curvedLaminarFrictionRecord, curvedTurbulentFrictionRecord } from './curvedFriction.ts';
 import { curvedLaminarRecord, curvedTurbulentRecord } from './curvedTube.ts';
 import { longestReductionRecord, shortestReductionRecord } from './decimalReduction.ts';
+import { dailyLossRecords, lossPowerRecords, tableLossRecord } from './declaredLoss.ts';
 import { dutyRecord, offTimeRecord, onTimeRecord } from './cycling.ts';
 import { exchangeRecord } from './exchange.ts';
 import { filmCoefficientRecord } from './filmCoefficient.ts';
@@ -39,7 +41,7 @@ import { radiatorRecord } from './radiator.ts';
 import { rayleighRecord } from './rayleigh.ts';
 import { longestScaldRecord, shortestScaldRecord } from './scaldTime.ts';
 import { scaleRecord } from './scale.ts';
-import { classLimitRecord, guideLimitRecord, standingLossRecord } from './standingLoss.ts';
+import { classBoundRecord, classLimitRecord, guideLimitRecord } from './standingLoss.ts';
 import { steinhartHartRecord } from './steinhartHart.ts';
 import { heatUpTimeRecord, storedHeatRecord, tradeHeatUpTimeRecord } from './storedHeat.ts';
 import { sufficientFlowRecord } from './sufficientFlow.ts';
@@ -83,10 +85,14 @@ export const records: readonly ClosureRecord[] = [
   viscosityRecord,
   mixingRecord,
   conductionRecord,
-  standingLossRecord,
+  ...Object.values(dailyLossRecords),
+  ...Object.values(lossPowerRecords),
+  tableLossRecord,
+  classBoundRecord,
   guideLimitRecord,
   classLimitRecord,
-  ...insulationRecords,
+  ...Object.values(insulationRecords),
+  coolDownRecord,
   inletRichardsonRecord,
   ...inletEddyRecords,
   mixedShareRecord,

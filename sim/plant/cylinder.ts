@@ -2,7 +2,7 @@ import { incomingCold } from '../../shared/coldWater.ts';
 import type { CubicMetres, Metres, Watts } from '../../shared/units.ts';
 import type { Variant } from '../../shared/variant.ts';
 import { layerConductance } from '../closures/conduction.ts';
-import { TEST_DIFFERENCE } from '../closures/standingLoss.ts';
+import { lossPerKelvin } from '../closures/storeLoss.ts';
 import type { Water } from '../closures/water.ts';
 import { metals } from '../closures/metals.ts';
 
@@ -27,8 +27,7 @@ export interface Cylinder {
  * heat at 35 °C: against the true heat of a fixed volume from 10 to 60 °C that is wrong by less than 0.1 %.
  */
 export function makeCylinder(variant: Variant, water: Water): Cylinder {
-  const { volume, height, wallMaterial, wallThickness, standingLoss, surroundings, stirring } =
-    variant.cylinder;
+  const { volume, height, wallMaterial, wallThickness, surroundings, stirring } = variant.cylinder;
   const layers = variant.run.layers;
   const layerHeight = height / layers;
   const area = volume / height;
@@ -38,7 +37,7 @@ export function makeCylinder(variant: Variant, water: Water): Cylinder {
   const waterHeat = water.density(BOOK_TEMPERATURE) * water.specificHeat(BOOK_TEMPERATURE);
 
   // Standing loss spread over the surface: side, and the two ends on the first and last layer
-  const perArea = standingLoss / TEST_DIFFERENCE / (side * layers + 2 * area);
+  const perArea = lossPerKelvin(variant.cylinder) / (side * layers + 2 * area);
   const lossConductance = new Float64Array(layers).fill(perArea * side);
   lossConductance[0] += perArea * area;
   lossConductance[layers - 1] += perArea * area;

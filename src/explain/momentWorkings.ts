@@ -12,15 +12,12 @@ import {
 } from '../../sim/closures/pipeHeatLoss.ts';
 import { pipeEndRecord } from '../../sim/closures/pipeLoss.ts';
 import { radiatorRecord } from '../../sim/closures/radiator.ts';
-import {
-  lossConductance,
-  standingLossRecord,
-  TEST_DIFFERENCE,
-} from '../../sim/closures/standingLoss.ts';
+import { lossPerKelvin } from '../../sim/closures/storeLoss.ts';
 import { volumetricHeat } from '../../sim/closures/water.ts';
 import { burnerSteps, efficiencyNote, fuelSteps, targetSteps } from './boilerSteps.ts';
 import { columnStep } from './columnStep.ts';
 import { type CircuitFlow, flowNote, flowSteps } from './networkSteps.ts';
+import { lossNote, lossSteps } from './lossSteps.ts';
 import { type Reading, waterOf } from './reading.ts';
 import { callsAt, houseLoses, outsideWave } from './relations/control.ts';
 import { cylinderLoss, risePerMinute, usableLitres } from './relations/store.ts';
@@ -138,14 +135,11 @@ function stepsOf(quantity: Quantity, result: Result, reading: Reading): Step[] {
     case 'standingLoss':
       return [
         worked(cylinderLoss, {
-          UA: lossConductance(variant.cylinder.standingLoss * DAY),
+          UA: lossPerKelvin(variant.cylinder),
           store: reading.surfaceMean,
           air: variant.cylinder.surroundings,
         }),
-        worked(standingLossRecord, {
-          loss: variant.cylinder.standingLoss * DAY,
-          difference: TEST_DIFFERENCE,
-        }),
+        ...lossSteps(variant.cylinder),
       ];
     case 'air':
     case 'fabric':
@@ -237,6 +231,8 @@ function noteOf(quantity: Quantity, result: Result, reading: Reading): string {
       return 'Below the coil only conduction down the water and the wall brings heat, and it is slow.';
     case 'usable':
       return reading.hotVolume > 0 ? '' : 'No water is at 40 °C yet, so nothing counts.';
+    case 'standingLoss':
+      return lossNote(result.variant.cylinder);
     case 'air':
     case 'fabric':
       return 'The air falls until radiators and fabric make up for what the house loses.';
@@ -272,6 +268,11 @@ function furtherOf(quantity: Quantity): { label: string; key: WorkingKey }[] {
       return [{ label: 'what the boiler gives', key: 'moment.boilerHeat' }];
     case 'flowTarget':
       return [{ label: 'flow', key: 'moment.flow' }];
+    case 'standingLoss':
+      return [
+        { label: 'its class', key: 'store.energyClass' },
+        { label: 'the limit for new cylinders', key: 'store.lossLimit' },
+      ];
     case 'coilFlow':
       return [{ label: 'speed in the primary pipe', key: 'measure.primaryVelocity' }];
     default:
@@ -282,5 +283,3 @@ function furtherOf(quantity: Quantity): { label: string; key: WorkingKey }[] {
 /** Flow times specific heat at the boiler, W/K. */
 const boilerRate = ({ of }: Reading): number =>
   of('boilerHeat') / (of('flow') - of('returnTemperature'));
-
-const DAY = 86_400; // s

@@ -7,7 +7,7 @@ export type WorkingKey =
   | `moment.${Quantity}`
   | `coil.${'overall' | 'outside' | 'inside' | 'wall' | 'scale' | 'share'}`
   | `stat.${'callsAt' | 'follows'}`
-  | `store.${'conduction' | 'lossPerKelvin'}`
+  | `store.${'conduction' | 'lossPerKelvin' | 'energyClass' | 'lossLimit' | 'lossGuide'}`
   | 'boiler.flowNeeded';
 
 /** Where an opened working stands on the page. */

@@ -1,10 +1,10 @@
 import { duration, shown } from '../../shared/format.ts';
 import type { Measures, Quantity, Result } from '../../shared/result.ts';
 import type { Seconds } from '../../shared/units.ts';
-import { standingLossRecord, TEST_DIFFERENCE } from '../../sim/closures/standingLoss.ts';
 import { coilWorking } from './coilWorkings.ts';
 import { measureWorking } from './measureWorkings.ts';
 import { columnStep } from './columnStep.ts';
+import { lossWorking } from './lossWorkings.ts';
 import { momentWorking } from './momentWorkings.ts';
 import { readingAt } from './reading.ts';
 import { callsAt } from './relations/control.ts';
@@ -44,17 +44,10 @@ export function workingOf(key: WorkingKey, result: Result, at: Seconds): Working
         further: [],
       };
     case 'store.lossPerKelvin':
-      return {
-        title: 'the cylinder’s loss per kelvin',
-        steps: [
-          worked(standingLossRecord, {
-            loss: cylinder.standingLoss * 86_400,
-            difference: TEST_DIFFERENCE,
-          }),
-        ],
-        note: '',
-        further: [],
-      };
+    case 'store.energyClass':
+    case 'store.lossLimit':
+    case 'store.lossGuide':
+      return lossWorking(key, cylinder);
     case 'boiler.flowNeeded':
       return {
         title: `${when} full output would need this flow`,

@@ -10,6 +10,7 @@ export const noStudies: Studies = {
   placement: null,
   differential: null,
   arrangement: null,
+  coolDown: null,
   delivery: null,
   day: null,
 };

@@ -3,8 +3,16 @@ import type { Result, Study } from '../../shared/result.ts';
 /** The memory behind the traces of a result or a study, each piece once: moved, not copied. */
 export function buffersOf(found: Result | Study): ArrayBuffer[] {
   if (!('kind' in found)) return tracesOf([found]);
-  if (found.kind === 'arrangement') return tracesOf([found.priority, found.simultaneous]);
-  return found.kind === 'day' ? tracesOf([found.day]) : [];
+  switch (found.kind) {
+    case 'arrangement':
+      return tracesOf([found.priority, found.simultaneous]);
+    case 'day':
+      return tracesOf([found.day]);
+    case 'coolDown':
+      return piecesOf([found.time, found.top, found.mean, found.bottom, found.loss]);
+    default:
+      return [];
+  }
 }
 
 function tracesOf(results: readonly { readonly trace: Result['trace'] }[]): ArrayBuffer[] {
@@ -13,5 +21,9 @@ function tracesOf(results: readonly { readonly trace: Result['trace'] }[]): Arra
     trace.layerTemperature,
     ...Object.values(trace.of),
   ]);
+  return piecesOf(arrays);
+}
+
+function piecesOf(arrays: readonly Float64Array[]): ArrayBuffer[] {
   return [...new Set(arrays.map(({ buffer }) => buffer as ArrayBuffer))];
 }

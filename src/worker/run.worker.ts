@@ -1,3 +1,4 @@
+import { coolDownStudy } from '../../sim/run/coolDown.ts';
 import { dayStudy } from '../../sim/run/day.ts';
 import { deliveryStudy } from '../../sim/run/delivery.ts';
 import { simulate } from '../../sim/run/simulate.ts';
@@ -8,7 +9,14 @@ import { channelTick } from './channelTick.ts';
 const answer = answering(
   {
     run: simulate,
-    studies: [placementStudy, differentialStudy, arrangementStudy, deliveryStudy, dayStudy],
+    studies: [
+      placementStudy,
+      differentialStudy,
+      arrangementStudy,
+      coolDownStudy,
+      deliveryStudy,
+      dayStudy,
+    ],
   },
   {
     post: (reply, transfer) => self.postMessage(reply, { transfer }),

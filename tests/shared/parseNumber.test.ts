@@ -26,6 +26,7 @@ describe('numbers as they are typed', () => {
     ['primary.heatLoss', '0.25 W/mK', 0.25],
     ['run.layers', '48', 48],
     ['cylinder.standingLoss', '2.4 kWh/24h', 100],
+    ['cylinder.declaredPower', '93 W', 93],
   ];
   test.each(read)('%s: %j is %d in SI', (path, text, value) => {
     const answer = parseNumber(text, fieldAt(path) as NumberField);

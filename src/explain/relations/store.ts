@@ -105,10 +105,9 @@ export const cylinderLoss: ClosureRecord = {
     { key: 'air', symbol: sub('T', 'air'), name: 'air around it', unit: '°C' },
   ],
   formula: equals('{result}', '{UA}', mo('×'), paren('{store}', mo('−'), '{air}')),
-  sentence:
-    'The declared loss per kelvin, times how much warmer the store is than its surroundings.',
+  sentence: 'The loss per kelvin, times how much warmer the store is than its surroundings.',
   source: 'en12897',
-  where: 'declared at 45 K; taken as proportional to the difference',
+  where: 'tested at 45 K; taken as proportional to the difference',
   range: 'store warmer than the air',
   outside: 'a store colder than the air gains heat',
   changes: 'Insulation, lagged connections, a cooler store.',

@@ -1,4 +1,3 @@
-import axe from 'axe-core';
 import { describe, expect, test } from 'vitest';
 import { page, userEvent } from 'vitest/browser';
 import { render } from 'vitest-browser-svelte';
@@ -10,7 +9,7 @@ import Rooms from '../../../src/figures/Rooms.svelte';
 import StoreField from '../../../src/figures/StoreField.svelte';
 import { TimeCursor } from '../../../src/state/TimeCursor.svelte.ts';
 import { inventedResult } from '../../make/result.ts';
-import { clashes, drawnTexts } from './drawnTexts.ts';
+import { breaches } from './breaches.ts';
 
 const result = inventedResult();
 const moment = new TimeCursor(1800);
@@ -39,20 +38,6 @@ const arrangement = {
   priority: result,
   simultaneous: inventedResult({ recovery: 3000 }),
 };
-
-/** Where the one figure on the page breaks a rule of access, leaves it or overlaps, in words. */
-async function breaches(container: Element, width: number): Promise<string[]> {
-  const { violations } = await axe.run(container);
-  const outside = [...container.querySelectorAll('svg text')].filter((text) => {
-    const { left, right } = text.getBoundingClientRect();
-    return left < 0 || right > width;
-  });
-  return [
-    ...violations.map(({ id, nodes }) => `${id}: ${nodes[0].html}`),
-    ...outside.map((text) => `"${text.textContent}" leaves the page`),
-    ...clashes(drawnTexts()).map((pair) => `${pair} overlap`),
-  ];
-}
 
 describe.each([320, 390, 1100])('figures at %i pixels', (width) => {
   test('sensor placement keeps the page and breaks 0 rules', async () => {

@@ -51,6 +51,17 @@ describe('the report of a run', () => {
     for (const { text } of cautions) expect(flat(out)).toContain(flat(text));
   });
 
+  test('says the standing loss of 75.0 W, its class, and 2 limits', async () => {
+    const { out } = await answer([file]);
+    const section = flat(/Standing loss of the cylinder\n(.*?)\n\n/s.exec(out)?.[1] ?? '');
+    expect(section.trim()).toBe(
+      'with the store 45 K above the air 75.0 W for each kelvin 1.67 W/K ' +
+        'on the energy label class C (B below 62.3 W) ' +
+        'limit for new cylinders, European Union 87.4 W ' +
+        'guide of the United Kingdom 2.30 kWh/24 h',
+    );
+  });
+
   test('keeps its lines to 100 characters', async () => {
     for (const line of (await answer([file])).out.split('\n')) {
       expect(line.length, line).toBeLessThanOrEqual(100);

@@ -6,6 +6,7 @@ import { readingAt } from '../../../src/explain/reading.ts';
 import { coilParts } from '../../../src/explain/coilParts.ts';
 import { workingOf } from '../../../src/explain/workings.ts';
 import type { WorkingKey } from '../../../src/explain/working.ts';
+import { lossPerKelvin } from '../../../sim/closures/storeLoss.ts';
 import { simulateToEnd } from '../../../sim/run/simulate.ts';
 
 const result = simulateToEnd(presetVariant(presets[0]));
@@ -26,6 +27,9 @@ const keys: WorkingKey[] = [
   'stat.follows',
   'store.conduction',
   'store.lossPerKelvin',
+  'store.energyClass',
+  'store.lossLimit',
+  'store.lossGuide',
   'boiler.flowNeeded',
 ];
 
@@ -100,5 +104,38 @@ describe('halfway through the reheat of the first example', () => {
     const bore = coil.tubeOutside - 2 * coil.tubeWall;
     expect((two ?? 0) - one).toBeCloseTo((Math.PI / 4) * bore * bore * coil.length, 9); // rounding, m³
     expect(content({ coil: { ...coil, given: 'rating' } })).toBeUndefined();
+  });
+});
+
+describe('the loss of the store shows the relation it came by', () => {
+  const withLoss = (change: Partial<typeof result.variant.cylinder>) => {
+    const cylinder = { ...result.variant.cylinder, ...change };
+    return { ...result, variant: { ...result.variant, cylinder } };
+  };
+  const keysOf = (key: WorkingKey, change: Partial<typeof result.variant.cylinder>) =>
+    workingOf(key, withLoss(change), half).steps.map(({ record }) => record.key);
+
+  test.each([
+    [{}, ['standingLoss']],
+    [{ declaredAt: '55' }, ['standingLossAt55']],
+    [{ lossFrom: 'declaredPower' }, ['lossPower']],
+    [{ lossFrom: 'declaredPower', declaredAt: '55' }, ['lossPowerAt55']],
+    [{ lossFrom: 'insulation' }, ['tableLoss', 'factoryLoss']],
+    [{ lossFrom: 'insulation', insulation: 'jacket' }, ['tableLoss', 'jacketLoss']],
+    [{ lossFrom: 'class' }, ['lossPower', 'classBound']],
+  ] as const)('%j: %j, in the loss per kelvin and in the loss of a moment', (change, records) => {
+    expect(keysOf('store.lossPerKelvin', change)).toEqual(records);
+    expect(keysOf('moment.standingLoss', change)).toEqual(['cylinderLoss', ...records]);
+    const values = (key: WorkingKey) => workingOf(key, withLoss(change), half).steps;
+    const perKelvin = values('store.lossPerKelvin')[0].values.result ?? Number.NaN;
+    expect(perKelvin).toBeCloseTo(lossPerKelvin(withLoss(change).variant.cylinder), 12); // rounding
+    expect(values('moment.standingLoss')[0].values.UA).toBeCloseTo(perKelvin, 12);
+  });
+
+  test('class G is told by the bound of F, 172.4 W at 210 l, and 600 l by the limit alone', () => {
+    const large = { lossFrom: 'declaredPower', declaredPower: 300 } as const;
+    const [step] = workingOf('store.energyClass', withLoss(large), half).steps;
+    expect(step.values.result).toBeCloseTo(172.4, 1);
+    expect(keysOf('store.energyClass', { volume: 0.6 })).toEqual(['classLimit']);
   });
 });

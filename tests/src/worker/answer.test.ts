@@ -134,3 +134,16 @@ test('the memory of a trace is handed over once, though 2 of its columns share i
   );
   expect(buffersOf(study)).toEqual([]);
 });
+
+test('the 5 lines of a cool-down are handed over with it', () => {
+  const line = () => new Float64Array(4);
+  const coolDown = {
+    kind: 'coolDown',
+    time: line(),
+    top: line(),
+    mean: line(),
+    bottom: line(),
+    loss: line(),
+  } as unknown as Study;
+  expect(buffersOf(coolDown)).toHaveLength(5);
+});
