@@ -6,8 +6,8 @@ import type { Problem } from '../problems/problem.ts';
 import { rangeProblems, settingProblem } from '../problems/ranges.ts';
 import { toSI } from '../units.ts';
 import { type FieldPath, type Group, groups, type Variant, withSetting } from '../variant.ts';
-import { asFirstVersion } from './firstVersion.ts';
-import { firstVersion, headingProblem, nameProblem } from './heading.ts';
+import { asMeantIn } from './earlierVersions.ts';
+import { headingProblem, nameProblem } from './heading.ts';
 import { inFile, kindOf } from './inFile.ts';
 import { unknownGroup, unknownSetting } from './unknown.ts';
 
@@ -34,8 +34,7 @@ export function fromFile(file: unknown): Reading {
   if (heading) return { problems: [heading] };
 
   const problems: Problem[] = [];
-  let variant = defaultVariant(defaultName);
-  if (file.version === firstVersion) variant = asFirstVersion(variant);
+  let variant = asMeantIn(Number(file.version), defaultVariant(defaultName));
   for (const [key, value] of Object.entries(file)) {
     if (key === 'format' || key === 'version') continue;
     if (key === 'name') {
