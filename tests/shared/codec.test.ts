@@ -25,7 +25,7 @@ describe('saving and opening', () => {
       }),
       { numRuns: 300 },
     );
-  });
+  }, 30_000);
 
   test('a height of 0.1 + 0.2 m, dragged and not typed, is saved as 0.3 and stays there', () => {
     const base = defaultVariant('Dragged');
