@@ -1,5 +1,5 @@
 import { citation } from './citation.ts';
-import { celsius, settingText, shown } from './format.ts';
+import { celsius, plainText, settingText, shown } from './format.ts';
 import { lowestCoil } from './fittedCoils.ts';
 import type { Result } from './result.ts';
 import type { SourceKey } from './sources.ts';
@@ -42,6 +42,14 @@ function hottestTarget({ targets, hotWaterFlow, heatingFlow }: Variant['boiler']
   return targets === 'shared' ? heatingFlow : hotWaterFlow;
 }
 
+/** The hottest draw of an own table that the day goes by, °C; 0 without one. */
+function hottestDraw({ day, ownDraws }: Variant): number {
+  return day.pattern === 'own' ? Math.max(0, ...ownDraws.map(({ mixedTo }) => mixedTo)) : 0;
+}
+
+/** Hottest water into a bath, °C. Approved Document G, 2015, G3, from memory. */
+const bathLimit = 48;
+
 function sensorBelowCoil(variant: Variant): boolean {
   return variant.stat.sensorHeight < lowestCoil(variant);
 }
@@ -77,6 +85,13 @@ const cautions: readonly CautionRow[] = [
       `Hot water scalds: the store reaches ${celsius(hottestOf(variant, result))}. Water at 60 °C burns adult skin in about 3 to 8 s, at 55 °C in about 17 to 30 s, a child’s sooner. ` +
       'Limit the temperature at the outlet with a thermostatic mixing valve, not by storing cooler.',
     source: 'scaldTimes',
+  },
+  {
+    key: 'hotAtTheTap',
+    when: (variant) => hottestDraw(variant) > bathLimit,
+    text: (variant) =>
+      `The own table wants water of ${plainText(hottestDraw(variant), 'celsius')} at a tap: it scalds. A bath is to be filled at ${bathLimit} °C at most; fit a thermostatic mixing valve where people wash.`,
+    source: 'waterSafetyG',
   },
   {
     key: 'topOverheats',

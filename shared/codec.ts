@@ -1,6 +1,7 @@
 import { type Reading, fromFile } from './codec/fromFile.ts';
 import { fileFormat, fileVersion } from './codec/heading.ts';
 import { inFile } from './codec/inFile.ts';
+import { drawsInFile } from './codec/ownDraws.ts';
 import { fieldsOf } from './fields.ts';
 import { fileKeyOf } from './fileKeys.ts';
 import type { Field } from './fields/row.ts';
@@ -12,12 +13,11 @@ export type { Reading } from './codec/fromFile.ts';
 
 /** A variant in its file form: settings only, the unit in every key. */
 export function toFile(variant: Variant): Record<string, unknown> {
-  const parts = groups.map((group) => [
-    group,
-    Object.fromEntries(
-      fieldsOf(group).map((field) => [fileKeyOf(field), fileValue(variant, field)]),
-    ),
-  ]);
+  const parts = groups.flatMap((group) => {
+    const settings = fieldsOf(group).map((field) => [fileKeyOf(field), fileValue(variant, field)]);
+    const part = [group, Object.fromEntries(settings)];
+    return group === 'day' ? [part, ['ownDraws', drawsInFile(variant.ownDraws)]] : [part];
+  });
   return {
     format: fileFormat,
     version: fileVersion,

@@ -48,6 +48,14 @@ export function duration(seconds: number | null, digits = 1): string {
   return `${seconds < 0 ? '−' : ''}${Math.floor(whole / 60)}${gap}h${gap}${left}${gap}min`;
 }
 
+/** A time of day: `07:30`, with its seconds where it has some: `07:30:15`. @param seconds  after midnight */
+export function timeOfDay(seconds: number): string {
+  const whole = Math.round(seconds);
+  const parts = [Math.floor(whole / 3600), Math.floor(whole / 60) % 60, whole % 60];
+  const texts = parts.map((part) => String(part).padStart(2, '0'));
+  return (whole % 60 === 0 ? texts.slice(0, 2) : texts).join(':');
+}
+
 /** A time in minutes, `33.2 min`, or `2 h 05 min`. @param seconds  s */
 export const minutes = (seconds: number | null): string => duration(seconds, 1);
 

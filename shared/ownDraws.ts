@@ -1,7 +1,6 @@
+import { drawColumns } from './fields/ownDraw.ts';
+import { toSI } from './units.ts';
 import type { OwnDraw } from './variant.ts';
-
-const litre = 1e-3;
-const hour = 3600;
 
 /** What an own table starts from. Invented. */
 export const exampleDraws: readonly OwnDraw[] = [
@@ -9,6 +8,14 @@ export const exampleDraws: readonly OwnDraw[] = [
   row('Washing up', 13, 12, 6, 45),
   row('Bath', 19, 110, 12, 41),
 ];
+
+/** A row as it is added: every column at its default. */
+export const newDraw = Object.fromEntries(
+  drawColumns.map((column) => [
+    column.key,
+    column.kind === 'number' ? toSI(column.default, column.unit) : column.default,
+  ]),
+) as unknown as OwnDraw;
 
 function row(
   name: string,
@@ -19,9 +26,9 @@ function row(
 ): OwnDraw {
   return {
     name,
-    at: atHour * hour,
-    volume: litres * litre,
-    flow: (litresPerMinute * litre) / 60,
+    at: toSI(atHour, 'hour'),
+    volume: toSI(litres, 'litre'),
+    flow: toSI(litresPerMinute, 'litrePerMinute'),
     mixedTo,
   };
 }

@@ -9,6 +9,7 @@ import {
   programmeProblems,
 } from './problems/controls.ts';
 import { networkProblems } from './problems/network.ts';
+import { colderDrawProblems, drawRangeProblems } from './problems/ownDraws.ts';
 import { type Problem, problemAt } from './problems/problem.ts';
 import { rangeProblems } from './problems/ranges.ts';
 import { ratingProblems } from './problems/rating.ts';
@@ -20,7 +21,7 @@ export { rangeText, settingProblem } from './problems/ranges.ts';
 
 /** Everything about a variant that the user has to put right before it can be run. */
 export function problemsOf(variant: Variant): Problem[] {
-  const alone = rangeProblems(variant);
+  const alone = [...rangeProblems(variant), ...drawRangeProblems(variant)];
   const wrong = new Set(alone.map(({ path }) => path?.split('.')[0]));
   // what a wrong setting does to the others is not worth saying until it is right
   const together = checks.flatMap(({ groups, find }) =>
@@ -65,6 +66,7 @@ const checks: readonly {
   { groups: ['coil', 'secondCoil'], find: ratingProblems },
   { groups: ['start', 'draw'], find: startProblems },
   { groups: ['draw'], find: drawProblems },
+  { groups: ['draw', 'day'], find: colderDrawProblems },
   { groups: ['boiler', 'heating'], find: boilerProblems },
   { groups: ['primary', 'coil', 'secondCoil'], find: networkProblems },
   { groups: ['programme'], find: programmeProblems },

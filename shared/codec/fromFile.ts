@@ -6,9 +6,10 @@ import type { Problem } from '../problems/problem.ts';
 import { rangeProblems, settingProblem } from '../problems/ranges.ts';
 import { toSI } from '../units.ts';
 import { type FieldPath, type Group, groups, type Variant, withSetting } from '../variant.ts';
-import { asFirstVersion } from './firstVersion.ts';
-import { firstVersion, headingProblem, nameProblem } from './heading.ts';
-import { inFile, kindOf } from './inFile.ts';
+import { asMeantIn } from './earlierVersions.ts';
+import { headingProblem, nameProblem } from './heading.ts';
+import { inFile, isObject, kindOf } from './inFile.ts';
+import { drawsFromFile } from './ownDraws.ts';
 import { unknownGroup, unknownSetting } from './unknown.ts';
 
 /** The name of a variant whose file gives none. */
@@ -34,14 +35,17 @@ export function fromFile(file: unknown): Reading {
   if (heading) return { problems: [heading] };
 
   const problems: Problem[] = [];
-  let variant = defaultVariant(defaultName);
-  if (file.version === firstVersion) variant = asFirstVersion(variant);
+  let variant = asMeantIn(Number(file.version), defaultVariant(defaultName));
   for (const [key, value] of Object.entries(file)) {
     if (key === 'format' || key === 'version') continue;
     if (key === 'name') {
       const problem = nameProblem(value);
       if (problem) problems.push(problem);
       else variant = { ...variant, name: value as string };
+    } else if (key === 'ownDraws') {
+      const read = drawsFromFile(value);
+      if ('problems' in read) problems.push(...read.problems);
+      else variant = { ...variant, ownDraws: read.draws };
     } else if (!isGroup(key)) {
       problems.push(unknownGroup(key));
     } else if (!isObject(value)) {
@@ -88,10 +92,6 @@ function readSetting(group: Group, key: string, given: unknown): Setting | Probl
     `${field.label} needs a number; it holds ${kindOf(given)}.`,
     field,
   );
-}
-
-function isObject(value: unknown): value is Record<string, unknown> {
-  return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
 function isGroup(key: string): key is Group {

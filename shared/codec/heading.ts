@@ -3,10 +3,10 @@ import { inFile, kindOf } from './inFile.ts';
 
 /** What stands in a file under `format`. */
 export const fileFormat = 'reheat-bench variant';
-/** The newest version of the file form that is written and read. */
-export const fileVersion = 2;
-/** The oldest version that is still read. */
-export const firstVersion = 1;
+/** The version of the file form that is written, the newest that is read. */
+export const fileVersion = 3;
+/** All that are read. */
+const versions: readonly unknown[] = [1, 2, fileVersion];
 const longestName = 120;
 
 /** The problem of a file that is of another kind or version, or null. */
@@ -19,11 +19,11 @@ export function headingProblem(file: Record<string, unknown>): Problem | null {
     );
   }
   const version = file.version;
-  if (version === fileVersion || version === firstVersion) return null;
+  if (versions.includes(version)) return null;
   const advice =
     typeof version === 'number' && version > fileVersion
-      ? `it was saved by a newer Reheat Bench, and this one reads versions ${firstVersion} and ${fileVersion}.`
-      : `it must be ${firstVersion} or ${fileVersion}.`;
+      ? `it was saved by a newer Reheat Bench, and this one reads versions ${listed('and')}.`
+      : `it must be ${listed('or')}.`;
   return inFile(
     'version',
     'version',
@@ -42,4 +42,9 @@ export function nameProblem(value: unknown): Problem | null {
     'name',
     `The name must have at most ${longestName} characters; it has ${value.length}.`,
   );
+}
+
+/** The versions that are read: `1, 2 or 3`. */
+function listed(last: 'and' | 'or'): string {
+  return `${versions.slice(0, -1).join(', ')} ${last} ${versions.at(-1)}`;
 }

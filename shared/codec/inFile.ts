@@ -18,3 +18,8 @@ export function kindOf(value: unknown): string {
 export function clipped(text: string): string {
   return text.length > 60 ? `${text.slice(0, 60)}…` : text;
 }
+
+/** Whether a value from JSON is an object with keys. */
+export function isObject(value: unknown): value is Record<string, unknown> {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}

@@ -1,5 +1,6 @@
 import { fieldsOf, keyOf } from '../fields.ts';
-import { fieldInFile, fileKeyOf } from '../fileKeys.ts';
+import { drawColumns } from '../fields/ownDraw.ts';
+import { drawKeyOf, fieldInFile, fileKeyOf } from '../fileKeys.ts';
 import { nearest } from '../nearest.ts';
 import type { Problem } from '../problems/problem.ts';
 import { type Group, groups } from '../variant.ts';
@@ -7,8 +8,9 @@ import { clipped, inFile } from './inFile.ts';
 
 /** The problem of a key that is no part of a variant. */
 export function unknownGroup(key: string): Problem {
-  const near = nearest(key, ['name', ...groups]);
-  const hint = near ? `; the nearest is ${near}` : `; there are name, ${groups.join(', ')}`;
+  const known = ['name', ...groups, 'ownDraws'];
+  const near = nearest(key, known);
+  const hint = near ? `; the nearest is ${near}` : `; there are ${known.join(', ')}`;
   return inFile(clipped(key), 'unknown', `${clipped(key)} is not a part of a variant${hint}.`);
 }
 
@@ -16,9 +18,8 @@ export function unknownGroup(key: string): Problem {
 export function unknownSetting(group: Group, key: string): Problem {
   const path = `${group}.${clipped(key)}`;
   const own = fieldsOf(group);
-  // the right word with another unit behind it, or with none
   const otherUnit = own.find(
-    (field) => field.kind === 'number' && new RegExp(`^${keyOf(field)}([A-Z]|$)`).test(key),
+    (field) => field.kind === 'number' && isWithOtherUnit(key, keyOf(field)),
   );
   const elsewhere = groups.find((other) => fieldInFile(other, key));
   const near =
@@ -30,6 +31,26 @@ export function unknownSetting(group: Group, key: string): Problem {
       ? `; ${elsewhere}.${key} is`
       : `; ${group} has ${someOf(own.map(fileKeyOf))}`;
   return inFile(path, 'unknown', `${path} is not a setting${hint}.`);
+}
+
+/** The problem of a key that is no part of a draw, and the key that was meant, if one is near. @param place  of the draw */
+export function unknownInDraw(
+  place: string,
+  key: string,
+): { readonly problem: Problem; readonly meant: string | undefined } {
+  const path = `${place}.${clipped(key)}`;
+  const keys = drawColumns.map(drawKeyOf);
+  const otherUnit = drawColumns.find(
+    (column) => column.kind === 'number' && isWithOtherUnit(key, column.key),
+  );
+  const meant = otherUnit ? drawKeyOf(otherUnit) : nearest(key, keys);
+  const hint = meant ? `; the nearest is ${place}.${meant}` : `; a draw has ${keys.join(', ')}`;
+  return { problem: inFile(path, 'unknown', `${path} is not a setting${hint}.`), meant };
+}
+
+/** Whether a key is the right word with another unit behind it, or with none. */
+function isWithOtherUnit(key: string, word: string): boolean {
+  return new RegExp(`^${word}([A-Z]|$)`).test(key);
 }
 
 /** A list, or its beginning and how many more there are. */

@@ -58,7 +58,8 @@ function bare(text: string): string {
     .replace('²', '2');
 }
 
-function clipped(text: string): string {
+/** A text that was typed, short enough for a sentence. */
+export function clipped(text: string): string {
   return text.length > 30 ? `${text.slice(0, 30)}…` : text;
 }
 

@@ -13,9 +13,22 @@ export type ReadQuantity = { readonly value: number } | { readonly problem: stri
 export function readQuantity(text: string, asked: Asked): ReadQuantity {
   const read = readNumberText(text, asked);
   if ('message' in read) return { problem: read.message };
-  const now = fromSI(read.value, asked.unit);
-  if (now >= asked.least && now <= asked.most) return read;
-  const [from, to] = [asked.least, asked.most].map((limit) => plainText(limit, asked.unit));
-  const found = Number.isFinite(now) ? plainText(now, asked.unit) : 'beyond all measure';
-  return { problem: `${asked.label} must be between ${from} and ${to}; it is ${found}.` };
+  const problem = beyondLimits(read.value, asked);
+  return problem === null ? read : { problem };
+}
+
+/**
+ * One sentence on a quantity beyond its limits, or null.
+ * @param value  SI
+ * @param say    how a number in the unit reads
+ */
+export function beyondLimits(
+  value: number,
+  { label, unit, least, most }: Omit<Asked, 'default'>,
+  say = (shown: number) => plainText(shown, unit),
+): string | null {
+  const now = fromSI(value, unit);
+  if (now >= least && now <= most) return null;
+  const found = Number.isFinite(now) ? say(now) : 'beyond all measure';
+  return `${label} must be between ${say(least)} and ${say(most)}; it is ${found}.`;
 }

@@ -1,5 +1,11 @@
 import { fieldAt } from '../../shared/fields.ts';
-import { type FieldPath, settingOf, type Variant, withSetting } from '../../shared/variant.ts';
+import {
+  type FieldPath,
+  type OwnDraw,
+  settingOf,
+  type Variant,
+  withSetting,
+} from '../../shared/variant.ts';
 
 /** One thing that was done: what it was called, and the variant as it stood before. */
 interface Step {
@@ -58,6 +64,12 @@ export class Bench {
   replace(label: string, variant: Variant): void {
     this.cancel();
     this.#step(label, variant);
+  }
+
+  /** Puts other rows in place of the own draws, in one step. @param label  what Undo calls it */
+  setOwnDraws(label: string, ownDraws: readonly OwnDraw[]): void {
+    this.cancel();
+    this.#step(label, { ...this.variant, ownDraws });
   }
 
   undo(): void {

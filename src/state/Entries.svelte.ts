@@ -2,6 +2,7 @@ import type { NumberField } from '../../shared/fields.ts';
 import { type Problem, parseNumber, problemsOf } from '../../shared/problems.ts';
 import type { FieldPath } from '../../shared/variant.ts';
 import type { Bench } from './Bench.svelte.ts';
+import { DrawEntries } from './DrawEntries.svelte.ts';
 
 /** Text that was typed and could not be taken, with why. */
 interface Refused {
@@ -11,17 +12,23 @@ interface Refused {
 
 /** What has been typed into the settings and cannot be taken as it stands. */
 export class Entries {
+  /** The same for the cells of the own draws. */
+  readonly draws: DrawEntries;
   #bench: Bench;
   #refused = $state.raw<{ readonly [P in FieldPath]?: Refused }>({});
 
   constructor(bench: Bench) {
     this.#bench = bench;
+    this.draws = new DrawEntries(bench, () => this.problems);
   }
 
   /** Everything to put right: what was typed, and settings that do not go together. */
   readonly problems: readonly Problem[] = $derived.by(() => [
     ...Object.values(this.#refused).map(({ problem }) => problem),
-    ...problemsOf(this.#bench.variant).filter(({ path }) => !path || !this.#refused[path]),
+    ...this.draws.refusals,
+    ...problemsOf(this.#bench.variant).filter(({ path, field }) =>
+      path ? !this.#refused[path] : !this.draws.isRefused(field),
+    ),
   ]);
 
   /** The text to keep in a field, where it could not be taken. */
@@ -59,8 +66,10 @@ export class Entries {
 
   /** Forgets what was refused in one field, or in all. */
   forget(path?: FieldPath): void {
-    if (!path) this.#refused = {};
-    else if (this.#refused[path]) {
+    if (!path) {
+      this.#refused = {};
+      this.draws.forget();
+    } else if (this.#refused[path]) {
       const { [path]: _gone, ...left } = this.#refused;
       this.#refused = left;
     }

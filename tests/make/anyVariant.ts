@@ -1,24 +1,51 @@
 import fc from 'fast-check';
+import { incomingCold } from '../../shared/coldWater.ts';
 import { defaultVariant, fields } from '../../shared/fields.ts';
-import { fromSI, toSI } from '../../shared/units.ts';
-import { type FieldPath, settingOf, type Variant, withSetting } from '../../shared/variant.ts';
+import { fromSI, toSI, type UnitName } from '../../shared/units.ts';
+import {
+  type FieldPath,
+  type OwnDraw,
+  settingOf,
+  type Variant,
+  withSetting,
+} from '../../shared/variant.ts';
+
+/** A row of the own draws within its limits: a time of whole minutes or of milliseconds, the rest in tenths. */
+export const anyDraw: fc.Arbitrary<OwnDraw> = fc.record({
+  name: fc.string({ maxLength: 40, unit: 'grapheme-ascii' }),
+  at: fc.oneof(
+    fc.integer({ min: 0, max: 24 * 60 - 1 }).map((minutes) => 60 * minutes),
+    fc.integer({ min: 0, max: (24 * 60 - 1) * 60_000 }).map((milliseconds) => milliseconds / 1000),
+  ),
+  volume: tenths(0.1, 1000, 'litre'),
+  flow: tenths(0.5, 60, 'litrePerMinute'),
+  mixedTo: tenths(20, 60, 'celsius'),
+});
+
+function tenths(least: number, most: number, unit: UnitName): fc.Arbitrary<number> {
+  const shown = fc.integer({ min: 10 * least, max: 10 * most }).map((count) => count / 10);
+  return shown.map((value) => toSI(value, unit));
+}
 
 /**
  * Variants that have no problems: every setting anywhere within its limits, the coils sized to the
- * cylinder they stand in.
+ * cylinder they stand in, an own table of 0 to 6 draws.
  */
 export const anyVariant: fc.Arbitrary<Variant> = fc
   .record({
     name: fc.string({ maxLength: 40, unit: 'grapheme' }),
     settings: fc.tuple(...fields.map(anySetting)),
     shares: fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { minLength: 8, maxLength: 8 }),
+    ownDraws: fc.array(anyDraw, { maxLength: 6 }),
   })
-  .map(({ name, settings, shares }) => {
+  .map(({ name, settings, shares, ownDraws }) => {
     const loose = fields.reduce<Variant>(
       (variant, { path }, index) => withSetting(variant, path, settings[index]),
       { ...defaultVariant('any'), name },
     );
-    return fitted(loose, shares);
+    const cold = incomingCold(loose.draw);
+    const warmer = ownDraws.map((own) => ({ ...own, mixedTo: Math.max(own.mixedTo, cold) }));
+    return fitted({ ...loose, ownDraws: warmer }, shares);
   });
 
 function anySetting(field: (typeof fields)[number]): fc.Arbitrary<number | string> {

@@ -1,8 +1,8 @@
-import { asFirstVersion } from '../../shared/codec/firstVersion.ts';
+import { asMeantIn } from '../../shared/codec/earlierVersions.ts';
 import { defaultVariant } from '../../shared/fields.ts';
-import { type Variant, withSetting } from '../../shared/variant.ts';
+import type { Variant } from '../../shared/variant.ts';
 
-/** Every setting at its default, but an ideal boiler, a given flow, valves that open at once, and no jet. */
+/** Every setting as version 1 meant it: defaults, but an ideal boiler, a given flow, valves that open at once, a spread inlet. */
 export function plainVariant(name: string): Variant {
-  return withSetting(asFirstVersion(defaultVariant(name)), 'draw.inlet', 'asTyped');
+  return asMeantIn(1, defaultVariant(name));
 }

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { cautionsOf } from '../../shared/cautions.ts';
 import { defaultVariant } from '../../shared/fields.ts';
+import { newDraw } from '../../shared/ownDraws.ts';
 import type { Measures, Result } from '../../shared/result.ts';
 import { type FieldPath, type Variant, withSetting } from '../../shared/variant.ts';
 import { simulateToEnd } from '../../sim/run/simulate.ts';
@@ -8,6 +9,10 @@ import { simulateToEnd } from '../../sim/run/simulate.ts';
 const base = defaultVariant('Case');
 const worked = simulateToEnd(base);
 const variantWith = (path: FieldPath, value: number | string) => withSetting(base, path, value);
+const ownDrawAt = (mixedTo: number): Variant => ({
+  ...variantWith('day.pattern', 'own'),
+  ownDraws: [{ ...newDraw, mixedTo }],
+});
 const resultWith = (measures: Partial<Measures>): Result => ({
   ...worked,
   measures: { ...worked.measures, ...measures },
@@ -32,6 +37,16 @@ describe('which cautions apply', () => {
       variantWith('stat.setPoint', 49),
       resultWith({ hottest: 52 }),
       true,
+    ],
+    ['an own draw at 48 °C', 'hotAtTheTap', ownDrawAt(48), null, false],
+    ['an own draw at 49 °C', 'hotAtTheTap', ownDrawAt(49), null, true],
+    ['no own draw', 'hotAtTheTap', { ...ownDrawAt(49), ownDraws: [] }, null, false],
+    [
+      'an own draw at 49 °C on a household’s day',
+      'hotAtTheTap',
+      { ...ownDrawAt(49), day: base.day },
+      null,
+      false,
     ],
     ['water at 65.1 °C for 60 °C', 'topOverheats', base, resultWith({ hottest: 65.1 }), true],
     ['water at 65 °C for 60 °C', 'topOverheats', base, resultWith({ hottest: 65 }), false],

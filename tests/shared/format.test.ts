@@ -13,6 +13,7 @@ import {
   settingText,
   shown,
   spoken,
+  timeOfDay,
 } from '../../shared/format.ts';
 
 /** The no-break space that stands before every unit. */
@@ -84,6 +85,11 @@ describe('quantities', () => {
     expect(plain(settingText('start.hotShare', 0.05))).toBe('5 %');
     expect(settingText('heating.arrangement', 'priority')).toBe('hot water first');
     expect(plain(plainText(-30, 'celsius'))).toBe('−30 °C');
+  });
+
+  test('26 400 s after midnight is 07:20, 26 415 s is 07:20:15, 86 340 s is 23:59', () => {
+    const times = [0, 26_400, 26_415, 86_340].map(timeOfDay);
+    expect(times).toEqual(['00:00', '07:20', '07:20:15', '23:59']);
   });
 
   test('a screen reader hears 0.42 metres, minus 5.0 degrees Celsius, 48', () => {

@@ -1,9 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { fields } from '../../shared/fields.ts';
+import { drawColumns, mostDraws } from '../../shared/fields/ownDraw.ts';
 import { notModelled } from '../../shared/notModelled.ts';
 import { settingsTable } from '../../shared/settingsTable.ts';
 import { fromText } from '../../shared/codec.ts';
+import { units } from '../../shared/units.ts';
 
 const readme = readFileSync(new URL('../../README.md', import.meta.url), 'utf8');
 
@@ -19,6 +21,17 @@ test('the README prints each of the settings as the fields have it (--settings p
   const rows = settingRows(settingsTable());
   expect(rows).toHaveLength(fields.length);
   expect(settingRows(readme)).toEqual(rows);
+});
+
+test('the README says the limits of all 5 columns of the own draws, and that there are 60 at most', () => {
+  expect(drawColumns).toHaveLength(5);
+  const flat = readme.replace(/\s+/g, ' ');
+  expect(flat).toContain(`a list of up to ${mostDraws} draws`);
+  for (const column of drawColumns) {
+    if (column.kind === 'text') expect(flat).toContain(`up to ${column.most} characters`);
+    else if (column.key === 'at') expect(flat).toContain('The time is 00:00 to 23:59');
+    else expect(flat).toContain(`${column.least} to ${column.most} ${units[column.unit].symbol}`);
+  }
 });
 
 test('the README says all 10 things the model does not do, word for word', () => {

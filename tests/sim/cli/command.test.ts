@@ -81,7 +81,7 @@ test('bad input is exit code 2 with its sentence on stderr and nothing on stdout
 
 test('a fault of ours, planted in JSON.parse, is exit code 1 with 1 plain sentence and its details', async () => {
   const planted = `const parse = JSON.parse; JSON.parse = (text, ...more) => {
-    if (text.includes('"version": 2')) throw new Error('planted');
+    if (text.includes('"version": 3')) throw new Error('planted');
     return parse(text, ...more);
   };`;
   const url = `data:text/javascript,${encodeURIComponent(planted)}`;
