@@ -1,3 +1,4 @@
+import type { LoadProfileName } from './loadProfileNames.ts';
 import {
   type Celsius,
   type CubicMetresPerSecond,
@@ -237,9 +238,7 @@ export const loadProfiles = {
     ['20:30', 11.76, 64, 10, 55],
     ['21:30', 24.08, 96, 40],
   ]),
-} as const satisfies Record<string, LoadProfile>;
-
-export type LoadProfileName = keyof typeof loadProfiles;
+} as const satisfies Record<LoadProfileName, LoadProfile>;
 
 function profile(referenceEnergy: number, lines: readonly Line[]): LoadProfile {
   return {

@@ -1,7 +1,5 @@
-import { loadProfiles } from '../loadProfiles.ts';
+import { loadProfileNames } from '../loadProfileNames.ts';
 import type { Field } from './row.ts';
-
-const profileNames = Object.keys(loadProfiles);
 
 /** A day of hot water in use. */
 export const dayFields: readonly Field[] = [
@@ -13,7 +11,7 @@ export const dayFields: readonly Field[] = [
     choices: [
       { value: 'household', label: 'household' },
       { value: 'own', label: 'own table' },
-      ...profileNames.map((value) => ({ value, label: `EU load profile ${value}` })),
+      ...loadProfileNames.map((value) => ({ value, label: `EU load profile ${value}` })),
     ],
     default: 'household',
     source: 'common practice, no source',

@@ -1,4 +1,4 @@
-import type { LoadProfileName } from '../loadProfiles.ts';
+import type { LoadProfileName } from '../loadProfileNames.ts';
 import type { Celsius, CubicMetres, CubicMetresPerSecond, Seconds } from '../units.ts';
 
 /** A day of hot water in use. Times of day in seconds after midnight. */

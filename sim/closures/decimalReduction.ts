@@ -112,7 +112,7 @@ const edge = (
 });
 
 export const shortestReductionRecord: ClosureRecord = {
-  ...edge('shortest'),
+  .../* @__PURE__ */ edge('shortest'),
   key: 'shortestReduction',
   title: 'Shortest published time for a tenfold reduction of Legionella',
   where:
@@ -126,7 +126,7 @@ export const shortestReductionRecord: ClosureRecord = {
 };
 
 export const longestReductionRecord: ClosureRecord = {
-  ...edge('longest'),
+  .../* @__PURE__ */ edge('longest'),
   key: 'longestReduction',
   title: 'Longest published time for a tenfold reduction of Legionella',
   where:

@@ -1,6 +1,7 @@
 import { incomingCold } from '../../shared/coldWater.ts';
 import type { PatternDraw } from '../../shared/drawPattern.ts';
-import { type LoadProfileName, loadProfiles } from '../../shared/loadProfiles.ts';
+import type { LoadProfileName } from '../../shared/loadProfileNames.ts';
+import { loadProfiles } from '../../shared/loadProfiles.ts';
 import type { CubicMetres } from '../../shared/units.ts';
 import type { Variant } from '../../shared/variant.ts';
 import { MIXED } from '../closures/mixedLitres.ts';

@@ -1,12 +1,12 @@
-import type { ScaleLinear } from 'd3';
+import type { Scale } from './scale.ts';
 import { createContext } from 'svelte';
 
 /** One rectangle of a figure with its scales, in pixels of the drawing. */
 export interface Frame {
   /** Seconds (or what else lies along) to pixels. */
-  readonly x: ScaleLinear<number, number>;
+  readonly x: Scale;
   /** The value, in the unit of the axis title, to pixels. */
-  readonly y: ScaleLinear<number, number>;
+  readonly y: Scale;
   readonly left: number;
   readonly right: number;
   readonly top: number;

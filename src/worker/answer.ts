@@ -3,11 +3,14 @@ import type { Result, Study } from '../../shared/result.ts';
 import type { Variant } from '../../shared/variant.ts';
 import { buffersOf } from './buffersOf.ts';
 
+type StudyOf = (variant: Variant) => Generator<number, Study>;
+
 /** What the worker can do. Each generator yields the share done, 0 to 1, and returns what it found. */
 export interface Work {
   readonly run: (variant: Variant) => Generator<number, Result>;
-  /** One after the other, when the request asks for them. */
-  readonly studies: readonly ((variant: Variant) => Generator<number, Study>)[];
+  /** One after the other, when the request asks for them; fetched once the first result stands. */
+  readonly studies: () => Promise<readonly StudyOf[]>;
+  readonly studyCount: number;
 }
 
 /** How the handler reaches the world, so that a test can stand in for it. */
@@ -43,12 +46,12 @@ export function answering(work: Work, line: Line): (request: Request) => void {
   async function answer(request: Extract<Request, { kind: 'run' }>): Promise<void> {
     const { number, variant } = request;
     const isStale = () => newest !== request;
-    const studies = request.studies ? work.studies : [];
-    const parts = studies.length + 1;
+    const parts = request.studies ? work.studyCount + 1 : 1;
     try {
       const result = await inSlices(work.run(variant), number, 0, parts, isStale);
       if (!result) return;
       line.post({ kind: 'result', number, result }, buffersOf(result));
+      const studies = request.studies ? await work.studies() : [];
       for (const [done, study] of studies.entries()) {
         const found = await inSlices(study(variant), number, done + 1, parts, isStale);
         if (!found) return;

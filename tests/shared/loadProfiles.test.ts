@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { type LoadProfile, type LoadProfileName, loadProfiles } from '../../shared/loadProfiles.ts';
+import type { LoadProfileName } from '../../shared/loadProfileNames.ts';
+import { type LoadProfile, loadProfiles } from '../../shared/loadProfiles.ts';
 import { fromSI } from '../../shared/units.ts';
 
 /** Draws and Qref as printed, the largest draw, and litres of 60 °C water from 10 °C worked by hand. */

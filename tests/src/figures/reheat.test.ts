@@ -1,4 +1,4 @@
-import { scaleLinear } from 'd3';
+import { linearScale } from '../../../src/charts/scale.ts';
 import { describe, expect, test } from 'vitest';
 import { simulateToEnd } from '../../../sim/run/simulate.ts';
 import { presets, presetVariant } from '../../../shared/presets.ts';
@@ -91,7 +91,7 @@ describe('lines of the reheat curve', () => {
   });
 
   test('the comb has a tooth a minute, 39 before it stops at 40 min, as long as the heat is large', () => {
-    const x = scaleLinear([0, 3600], [0, 440]);
+    const x = linearScale([0, 3600], [0, 440]);
     const teeth = comb(invented.trace, 3600, x, (celsius) => -celsius)
       .split('M')
       .slice(1);
@@ -101,7 +101,7 @@ describe('lines of the reheat curve', () => {
   });
 
   test('on 60 pixels for 60 min the teeth stand 5 min apart, 7 before 40 min', () => {
-    const x = scaleLinear([0, 3600], [0, 60]);
+    const x = linearScale([0, 3600], [0, 60]);
     const teeth = comb(invented.trace, 3600, x, (celsius) => celsius)
       .split('M')
       .slice(1);

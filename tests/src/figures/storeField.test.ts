@@ -1,4 +1,4 @@
-import { scaleLinear } from 'd3';
+import { linearScale } from '../../../src/charts/scale.ts';
 import { describe, expect, test } from 'vitest';
 import { plain } from '../../../shared/sentences.ts';
 import { fieldFinding } from '../../../shared/sentences/field.ts';
@@ -8,8 +8,8 @@ import { inventedResult } from '../../make/result.ts';
 
 // 10 to 60 °C in 40 min in a straight line, 2 of 20 layers stay cold
 const result = inventedResult();
-const x = scaleLinear([0, 3600], [0, 360]);
-const y = scaleLinear([0, 1.32], [132, 0]);
+const x = linearScale([0, 3600], [0, 360]);
+const y = linearScale([0, 1.32], [132, 0]);
 const field = fieldOf(result.trace, 1.32, 3600, x, y);
 
 describe('isotherms', () => {

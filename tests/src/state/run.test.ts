@@ -125,11 +125,11 @@ describe('waiting', () => {
     vi.useRealTimers();
   });
 
-  test('the 4 studies stand marked as stale until the request that has them is finished', () => {
+  test('the 6 studies stand marked as stale until the request that has them is finished', () => {
     const { run, ports } = made();
     void run.request(variant(1), true);
     ports[0].say({ kind: 'study', number: 1, study: { kind: 'placement', points: [] } });
-    expect(Object.keys(run.studies)).toHaveLength(4);
+    expect(Object.keys(run.studies)).toHaveLength(6);
     expect(run.studiesAreStale).toBe(true);
     ports[0].say({ kind: 'finished', number: 1 });
     expect(run.studiesAreStale).toBe(false);

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { defaultVariant } from '../../../shared/fields.ts';
+import type { DayRun } from '../../../shared/day.ts';
 import type { Reply } from '../../../shared/messages.ts';
 import type { Result, Study } from '../../../shared/result.ts';
 import { withSetting } from '../../../shared/variant.ts';
@@ -26,7 +27,8 @@ function made(steps: number, part: Partial<Work> = {}) {
       finished += 1;
       return { variant: asked, trace: trace() } as unknown as Result;
     },
-    studies: [],
+    studies: async () => [],
+    studyCount: 0,
     ...part,
   };
   const answer = answering(work, {
@@ -70,7 +72,10 @@ test('progress rises from 0 to 1 over a run and its 3 studies, which come after 
     for (let i = 0; i < 30; i++) yield i / 30;
     return study;
   }
-  const { replies, ask, until } = made(30, { studies: [slow, slow, slow] });
+  const { replies, ask, until } = made(30, {
+    studies: async () => [slow, slow, slow],
+    studyCount: 3,
+  });
   ask(1, true);
   await until('finished', 1);
   const done = replies.flatMap((reply) => (reply.kind === 'progress' ? [reply.done] : []));
@@ -83,16 +88,24 @@ test('progress rises from 0 to 1 over a run and its 3 studies, which come after 
 
 test('a request without studies is finished after 1 result', async () => {
   const { replies, ask, until } = made(1, {
-    studies: [
+    studies: async () => [
       function* () {
         yield 0;
         return study;
       },
     ],
+    studyCount: 1,
   });
   ask(1);
   await until('finished', 1);
   expect(replies.map(({ kind }) => kind)).toEqual(['result', 'finished']);
+});
+
+test('the 6 studies of the worker are as many as it reckons with', async () => {
+  const { studies } = await import('../../../src/worker/studies.ts');
+  const { STUDY_COUNT } = await import('../../../src/worker/studyCount.ts');
+  expect(studies).toHaveLength(STUDY_COUNT);
+  expect(STUDY_COUNT).toBe(6);
 });
 
 test('Stop ends a run of 100 000 steps, and the next request is answered', async () => {
@@ -132,6 +145,8 @@ test('the memory of a trace is handed over once, though 2 of its columns share i
   expect(buffersOf({ kind: 'arrangement', priority: result, simultaneous: result })).toHaveLength(
     2,
   );
+  const day = { trace: trace() } as unknown as DayRun;
+  expect(buffersOf({ kind: 'day', day })).toHaveLength(2);
   expect(buffersOf(study)).toEqual([]);
 });
 
