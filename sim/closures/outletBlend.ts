@@ -23,7 +23,7 @@ export function outletBlend(hot: Celsius, cold: Celsius, wanted: Celsius): Blend
 }
 
 /** Share of hot water in the blend. */
-export function hotShare(hot: Celsius, cold: Celsius, wanted: Celsius): Share {
+function hotShare(hot: Celsius, cold: Celsius, wanted: Celsius): Share {
   if (hot <= wanted) return 1;
   return cold >= wanted ? 0 : 1 / mixedShare(hot, cold, wanted);
 }

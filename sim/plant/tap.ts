@@ -1,6 +1,5 @@
 import type { PatternDraw } from '../../shared/drawPattern.ts';
-import type { Celsius, CubicMetresPerSecond, Watts } from '../../shared/units.ts';
-import { hotShare } from '../closures/outletBlend.ts';
+import type { Celsius, CubicMetresPerSecond, Share, Watts } from '../../shared/units.ts';
 import { drawOffRates } from './drawOff.ts';
 import { pipeCellRates } from './pipeCells.ts';
 import type { Plant } from './plant.ts';
@@ -43,7 +42,7 @@ export function tapRates(
     flows.hotFlow = 0;
     flows.outlet = cold;
   } else if (draw.mixedTo !== undefined && isWarm) {
-    flows.hotFlow = draw.flow * hotShare(arriving, cold, draw.mixedTo);
+    flows.hotFlow = draw.flow * shareAlong(arriving, cold, draw.mixedTo);
     flows.outlet = draw.mixedTo;
   } else {
     flows.hotFlow = draw.flow;
@@ -59,4 +58,12 @@ export function tapRates(
 /** Whether the incoming cold is as warm as what is wanted, so that it comes out by itself. */
 export function coldWillDo({ mixedTo }: PatternDraw, cold: Celsius): boolean {
   return mixedTo !== undefined && mixedTo <= cold;
+}
+
+/**
+ * Share of hot water in a blend. A step in which the hot turns too cold goes on along the same curve, up to a share of 2, so
+ * that the solver sees no corner before the event that ends the step there.
+ */
+function shareAlong(hot: Celsius, cold: Celsius, wanted: Celsius): Share {
+  return (wanted - cold) / Math.max(hot - cold, (wanted - cold) / 2);
 }
