@@ -1,4 +1,6 @@
 import { citation } from './citation.ts';
+import type { DayRun } from './day.ts';
+import { dayCautions } from './dayCautions.ts';
 import { celsius, plainText, settingText, shown } from './format.ts';
 import { lowestCoil } from './fittedCoils.ts';
 import type { Result } from './result.ts';
@@ -13,15 +15,30 @@ export interface Caution {
   readonly source: string;
 }
 
-/** The cautions that apply, in order of weight; the last always defers to those who may decide. */
-export function cautionsOf(variant: Variant, result: Result | null): readonly Caution[] {
-  return cautions
+/**
+ * The cautions that apply, in order of weight; the last always defers to those who may decide.
+ * @param day  of hot water in use, where one has been run
+ */
+export function cautionsOf(
+  variant: Variant,
+  result: Result | null,
+  day: DayRun | null = null,
+): readonly Caution[] {
+  const ofDay = dayCautions
+    .filter(({ when }) => day !== null && when(day))
+    .map(({ key, text, source }) => ({
+      key,
+      text: day === null ? '' : text(day),
+      source: citation(source),
+    }));
+  const ofRun = cautions
     .filter(({ when }) => when(variant, result))
     .map(({ key, text, source }) => ({
       key,
       text: text(variant, result),
       source: citation(source),
     }));
+  return [...ofDay, ...ofRun];
 }
 
 interface CautionRow {

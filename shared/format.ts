@@ -112,6 +112,21 @@ export function spoken(value: number | null, unit: UnitName, digits?: number): s
   return units[unit].words === '' ? text : `${text} ${units[unit].words}`;
 }
 
+/**
+ * The time on a day in use, to the minute: `21:05`; of several days, `day 2, 21:05`.
+ * @param seconds  after the midnight that begins the first day
+ * @param days     how many there are
+ */
+export function clock(seconds: number, days = 1): string {
+  const whole = Math.round(seconds / 60);
+  const day = Math.max(0, Math.min(days - 1, Math.floor(whole / 1440)));
+  const minute = whole - 1440 * day;
+  const text = [Math.floor(minute / 60), minute % 60]
+    .map((part) => String(part).padStart(2, '0'))
+    .join(':');
+  return days > 1 ? `day${gap}${day + 1}, ${text}` : text;
+}
+
 function withUnit(text: string, unit: UnitName): string {
   return units[unit].symbol === '' ? text : `${text}${gap}${units[unit].symbol}`;
 }

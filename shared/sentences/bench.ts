@@ -183,7 +183,8 @@ function lastReading({ trace }: Result): string {
   return shown(trace.of.sensor[trace.samples - 1], 'celsius', 1);
 }
 
-const endings = {
+/** How a run that was not finished ended, as the start of a sentence. */
+export const endings = {
   stopped: 'The run was stopped',
   tooManySteps: 'The run needed more steps than it may take and ends',
   outOfRange: 'The water left the range of its tables and the run ends',

@@ -1,5 +1,6 @@
 import type { DayMeasures, DrawReport } from '../../shared/day.ts';
 import { arrangementOf } from '../../shared/arrangements.ts';
+import { fails, missingHeat } from '../../shared/drawFails.ts';
 import type { Trace } from '../../shared/result.ts';
 import { valueAt } from '../../shared/sampleAt.ts';
 import type { Plant } from '../plant/plant.ts';
@@ -37,7 +38,7 @@ export function dayMeasures(plant: Plant, slots: Slots, left: Left): DayMeasures
     heatDrawn: sum(slots.drawn),
     useful,
     usefulAsked: asked ? total(({ usefulAsked }) => usefulAsked ?? 0) : null,
-    shortfall: asked ? total(missing) : null,
+    shortfall: asked ? total(missingHeat) : null,
     failedDraws: draws.filter(fails).length,
     coldTime: total(({ coldTime }) => coldTime),
     coldVolume: total(({ coldVolume }) => coldVolume),
@@ -57,20 +58,6 @@ export function dayMeasures(plant: Plant, slots: Slots, left: Left): DayMeasures
     cost: isBuilt ? fuel * prices.fuel + electricity * prices.electricity : null,
     lowestRoom: arrangementOf(heating.arrangement).heated ? Math.min(...trace.of.air) : null,
   };
-}
-
-/** Whether a draw ran cold, never came warm, or fell short of its load profile; one that was cut is not judged. */
-export function fails(draw: DrawReport): boolean {
-  if (draw.isCut) return false;
-  if (draw.usefulAsked !== null) return missing(draw) > 0 || !draw.hasPeaked;
-  return draw.wanted !== null && draw.coldTime > 0;
-}
-
-/** Useful heat that a load profile asked of a draw and did not get, J. */
-function missing({ usefulAsked, useful, isCut }: DrawReport): number {
-  if (usefulAsked === null || isCut) return 0;
-  const gap = usefulAsked - useful;
-  return gap > usefulAsked * ENOUGH ? gap : 0;
 }
 
 /** The loss at what the heat of these days has cost in the mean; null where no fuel is counted and nothing else heats. */
@@ -106,6 +93,5 @@ function indexOfLeast(values: Float64Array): number {
 }
 
 const MINUTE = 60; // s
-const ENOUGH = 1e-6; // of the heat asked: the event that ends a draw is found to 0.1 ms
 // source: ecodesignTanks, Article 2(18), fuel that a unit of electricity stands for
 const CONVERSION = 2.5;

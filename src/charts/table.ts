@@ -3,6 +3,8 @@ export interface TableOf {
   /** With units, so that the cells need none. */
   readonly columns: readonly string[];
   readonly rows: readonly (readonly string[])[];
+  /** What the rows leave out, where they do. */
+  readonly caption?: string;
 }
 
 /**

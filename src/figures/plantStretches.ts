@@ -38,7 +38,7 @@ const valvePatterns = {
 } as const;
 
 /** The burner through a run, without gaps. */
-export function burnerStretches({ phases }: Result): Stretch[] {
+export function burnerStretches({ phases }: Pick<Result, 'phases'>): Stretch[] {
   return mergedStretches(phases, ({ limit }) => burnerStates[limit]).map((stretch) => ({
     ...stretch,
     pattern: burnerPatterns[stretch.pattern],
@@ -58,7 +58,7 @@ export function valveStretches(result: Result): Stretch[] {
 }
 
 /** The immersion heater through a run, without gaps. */
-export function immersionStretches({ phases }: Result): Stretch[] {
+export function immersionStretches({ phases }: Pick<Result, 'phases'>): Stretch[] {
   return mergedStretches(phases, ({ immersionRuns }) => immersionRuns).map((stretch) => ({
     ...stretch,
     pattern: stretch.pattern ? 'heater' : 'off',

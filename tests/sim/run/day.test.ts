@@ -7,7 +7,7 @@ import { fromSI } from '../../../shared/units.ts';
 import type { FieldPath, Variant } from '../../../shared/variant.ts';
 import { withSetting } from '../../../shared/variant.ts';
 import { makePlant } from '../../../sim/plant/plant.ts';
-import { fails } from '../../../sim/measure/day.ts';
+import { fails } from '../../../shared/drawFails.ts';
 import { dayRun } from '../../../sim/run/day.ts';
 import { toEnd } from '../../make/toEnd.ts';
 

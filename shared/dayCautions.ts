@@ -1,0 +1,41 @@
+import type { DayRun } from './day.ts';
+import { celsius, duration, shown } from './format.ts';
+import { isHeatedThrough, SCALDS } from './sentences/hygiene.ts';
+import type { SourceKey } from './sources.ts';
+
+interface DayCautionRow {
+  readonly key: string;
+  readonly when: (day: DayRun) => boolean;
+  readonly text: (day: DayRun) => string;
+  readonly source: SourceKey;
+}
+
+/** Cautions that only a day of hot water in use can show. */
+export const dayCautions: readonly DayCautionRow[] = [
+  {
+    key: 'notHeatedThrough',
+    when: (day) => day.variant.day.pasteurise === 'once' && !isHeatedThrough(day),
+    text: ({ hygiene: { coldestTenth } }) =>
+      `In the day on the bench the store is not heated through: its coldest tenth is at 60 °C for ${duration(coldestTenth.longestHot)} at a stretch, not for an hour, and gets to ${celsius(coldestTenth.most)}. ` +
+      'Do not count such a heating as protection against Legionella.',
+    source: 'hsg274',
+  },
+  {
+    key: 'warmForHours',
+    when: ({ hygiene: { coldestTenth } }) => coldestTenth.growthTime >= LONG,
+    text: ({ hygiene: { coldestTenth } }) =>
+      `In the day on the bench the coldest tenth of the store is between 20 °C and 45 °C for ${duration(coldestTenth.growthTime)}: Legionella multiplies there. ` +
+      'A store that is 60 °C at its sensor may be warm, not hot, below.',
+    source: 'legionellaRange',
+  },
+  {
+    key: 'scaldsAtTheTap',
+    when: ({ measures: { hottestAtTap } }) => (hottestAtTap ?? 0) > SCALDS,
+    text: ({ measures: { hottestAtTap } }) =>
+      `In the day on the bench water leaves the tap at up to ${celsius(hottestAtTap)}. Above ${shown(SCALDS, 'celsius', 0)} it burns skin in time, at 60 °C in seconds, a child’s sooner. ` +
+      'Fit a thermostatic mixing valve at the outlet; do not store cooler for it.',
+    source: 'scaldTimes',
+  },
+];
+
+const LONG = 2 * 3600; // s; engineering guess, no source: less is the passing of one draw and its reheat
