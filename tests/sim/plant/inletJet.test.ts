@@ -122,7 +122,7 @@ describe('a jet into a store that is hot all over', () => {
       }),
       { numRuns: 300 },
     );
-  });
+  }, 30_000);
 });
 
 describe('a jet below a boundary at 0.44 m, above which it is 60 °C', () => {
@@ -174,7 +174,7 @@ test('in 500 jets anywhere the shares add up to 1 and none is negative or below 
     }),
     { numRuns: 500 },
   );
-});
+}, 30_000);
 
 test('a jet at 15 l/min carries out of the store what the store loses, above the incoming 10 °C', () => {
   const variant = variantWith({ inlet: 'deflected' });

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { PatternDraw } from '../../../shared/drawPattern.ts';
+import { defaultVariant } from '../../../shared/fields.ts';
 import type { Variant } from '../../../shared/variant.ts';
 import { makePlant } from '../../../sim/plant/plant.ts';
 import { slotsOf } from '../../../sim/solve/slots.ts';
@@ -243,3 +244,28 @@ test('with pipe, jet and a mixed draw from a layered store that is heated, energ
   expect(balance.lostByTapPipe).toBeGreaterThan(1e4);
   expect(balance.gainedByTapPipe).toBeGreaterThan(1e3);
 });
+
+test.each(['asTyped', 'plain', 'deflected'] as const)(
+  'a draw at 40 °C from 210 l at 60 °C, inlet %s, runs cold at 1e-4 K within 0.1 s of 1e-6 K, and in 48 layers within a 200th of 96',
+  (inlet) => {
+    const base = defaultVariant('convergence');
+    const runsCold = (layers: number, tolerance: number) => {
+      const variant: Variant = {
+        ...base,
+        draw: { ...base.draw, inlet, pipeLength: 10 },
+        stat: { ...base.stat, setPoint: 0 },
+        start: { hotShare: 1, hotTemperature: 60, boundary: 0 },
+        run: { ...base.run, layers },
+      };
+      const { marks } = marchToEnd(makePlant(variant), {
+        ...{ draws: [draw(400, { mixedTo: 40 })], tolerance },
+        until: ({ kind }) => kind === 'tapCold',
+      });
+      return marks.find(({ mark }) => mark.kind === 'tapCold')?.mark.at ?? Number.NaN;
+    };
+    const usual = runsCold(48, 1e-4);
+    expect(Math.abs(usual - runsCold(48, 1e-6))).toBeLessThan(0.1);
+    expect(Math.abs(usual / runsCold(96, 1e-4) - 1)).toBeLessThan(0.005);
+  },
+  30_000,
+);
