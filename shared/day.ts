@@ -114,7 +114,7 @@ export const dayMeasureRows: Readonly<
   efficiency: { label: 'useful heat over fuel and electricity', unit: 'percent', digits: 0 },
   standingLoss: { label: 'lost by the cylinder', unit: 'kilowattHour', digits: 2 },
   standingLossCost: { label: 'cost of that loss', unit: 'money', digits: 2 },
-  cost: { label: 'cost of fuel and electricity', unit: 'money', digits: 2 },
+  cost: { label: 'cost of all fuel and electricity, rooms included', unit: 'money', digits: 2 },
   lowestRoom: { label: 'lowest room temperature', unit: 'celsius', digits: 1 },
 };
 

@@ -2,9 +2,9 @@ import { cautionsOf } from './cautions.ts';
 import { toFile } from './codec.ts';
 import { columnsOf } from './columns.ts';
 import { notModelled } from './notModelled.ts';
-import { type Balance, type Measures, measureRows, type Result } from './result.ts';
+import { type Balance, measureRows, type Result, type Trace } from './result.ts';
 import { findingOf, plain } from './sentences.ts';
-import { units } from './units.ts';
+import { type UnitName, units } from './units.ts';
 
 /** What stands under `format` in a saved result. */
 export const resultFormat = 'reheat-bench result';
@@ -19,7 +19,7 @@ export function resultFile(result: Result): Record<string, unknown> {
     variant: toFile(variant),
     finding: findingOf(result).map(plain),
     outcome: { kind: outcome.kind, atMinutes: minutes(outcome.at) },
-    measures: measuresFile(measures),
+    measures: measuresFile(measureRows, measures),
     marks: marks.map(({ at, kind }) => ({ atMinutes: minutes(at), kind })),
     phases: phases.map(({ from, to, ...rest }) => ({
       fromMinutes: minutes(from),
@@ -30,27 +30,37 @@ export function resultFile(result: Result): Record<string, unknown> {
     cost,
     cautions: cautionsOf(variant, result),
     notModelled,
-    trace: Object.fromEntries(
-      columnsOf(trace).map(({ key, at }) => [
-        key,
-        Array.from({ length: trace.samples }, (_, sample) => at(sample)),
-      ]),
-    ),
+    trace: traceFile(trace),
   };
 }
 
-function measuresFile(measures: Measures): Record<string, number | null> {
-  const keys = Object.keys(measureRows) as (keyof Measures)[];
+/** Measures under keys with their units, null where there is no value. */
+export function measuresFile<K extends string>(
+  rows: Readonly<Record<K, { readonly unit: UnitName }>>,
+  measures: Readonly<Record<K, number | null>>,
+): Record<string, number | null> {
+  const keys = Object.keys(rows) as K[];
   return Object.fromEntries(
     keys.map((key) => {
-      const { suffix, factor } = units[measureRows[key].unit];
+      const { suffix, factor } = units[rows[key].unit];
       const value = measures[key];
       return [key + suffix, value === null || !Number.isFinite(value) ? null : value / factor];
     }),
   );
 }
 
-function balanceFile({ relative, ...energies }: Balance): Record<string, number> {
+/** Traces as columns of numbers under keys with their units. */
+export function traceFile(trace: Trace): Record<string, readonly (number | null)[]> {
+  return Object.fromEntries(
+    columnsOf(trace).map(({ key, at }) => [
+      key,
+      Array.from({ length: trace.samples }, (_, sample) => at(sample)),
+    ]),
+  );
+}
+
+/** The balance in kilowatt-hours. */
+export function balanceFile({ relative, ...energies }: Balance): Record<string, number> {
   const { suffix, factor } = units.kilowattHour;
   const entries = Object.entries(energies).map(([key, joules]) => [key + suffix, joules / factor]);
   return { ...Object.fromEntries(entries), relative };

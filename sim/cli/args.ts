@@ -11,6 +11,8 @@ export type Command =
       readonly file: string;
       readonly csv: string | null;
       readonly json: boolean;
+      /** The day of hot water in use, in place of the reheat. */
+      readonly day: boolean;
     }
   | { readonly kind: 'example'; readonly name: string }
   | { readonly kind: 'ohms'; readonly typed: OhmsTyped }
@@ -43,6 +45,7 @@ export function readArgs(args: readonly string[]): Command | { readonly problems
     file: positionals[0],
     csv: typeof values.csv === 'string' ? values.csv : null,
     json: values.json === true,
+    day: values.day === true,
   };
 }
 
@@ -55,7 +58,7 @@ function ohmsCommand(
   if (!given.some((key) => key === 'ohms' || key === 'degrees')) {
     return { problems: [`--${given[0]} goes with --ohms or --degrees; give one of them too.`] };
   }
-  const written = ['csv', 'json'].filter((name) => values[name] !== undefined);
+  const written = ['csv', 'json', 'day'].filter((name) => values[name] !== undefined);
   const others = [...positionals, ...written.map((name) => `--${name}`)];
   if (others.length > 0) {
     return { problems: [`--${given[0]} is answered without a file; leave out ${others[0]}.`] };
@@ -100,6 +103,7 @@ function neededAfter(name: string): string {
 const options = {
   csv: { type: 'string' },
   json: { type: 'boolean' },
+  day: { type: 'boolean' },
   example: { type: 'string' },
   examples: { type: 'boolean' },
   settings: { type: 'boolean' },

@@ -6,6 +6,8 @@ export const help = `Reheat Bench: how a hot water cylinder reheats, and why it 
   npm run -s reheat -- FILE           run the variant in FILE and print what was found
   npm run -s reheat -- -              read the variant from standard input
 
+  --day            the day of hot water in use in place of the reheat: every draw, what the store
+                   was left at, how warm it was kept, and what it gives in one draw
   --csv OUT        also write the traces to OUT, units in the headers
   --json           print the whole result as JSON, units in the keys
   --examples       list the examples (invented data)

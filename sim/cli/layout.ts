@@ -22,3 +22,16 @@ export function columns(rows: readonly (readonly string[])[]): string {
   const first = Math.max(0, ...rows.map(([label]) => label.length));
   return rows.map(([label, value]) => `  ${label.padEnd(first)}  ${value}`).join('\n');
 }
+
+/** Rows of several cells, each column as wide as its widest. */
+export function table(rows: readonly (readonly string[])[]): string {
+  const widths = rows.reduce<number[]>(
+    (widest, row) => row.map((cell, column) => Math.max(widest[column] ?? 0, cell.length)),
+    [],
+  );
+  return rows
+    .map((row) =>
+      `  ${row.map((cell, column) => cell.padEnd(widths[column])).join('  ')}`.trimEnd(),
+    )
+    .join('\n');
+}

@@ -2,13 +2,18 @@ import { writeFile } from 'node:fs/promises';
 import { fromText, toText } from '../../shared/codec.ts';
 import { nearest } from '../../shared/nearest.ts';
 import { presetNamed, presets, presetVariant } from '../../shared/presets.ts';
-import type { Result } from '../../shared/result.ts';
+import { dayFile } from '../../shared/dayFile.ts';
+import type { Outcome, Result, Trace } from '../../shared/result.ts';
 import { resultFile } from '../../shared/resultFile.ts';
 import { settingsTable } from '../../shared/settingsTable.ts';
 import { traceCsv } from '../../shared/traceCsv.ts';
 import type { Variant } from '../../shared/variant.ts';
+import { dayRun } from '../run/day.ts';
+import { delivered } from '../run/delivery.ts';
 import { simulateToEnd } from '../run/simulate.ts';
+import { toEnd } from '../run/toEnd.ts';
 import { type Command, readArgs } from './args.ts';
+import { dayReport } from './dayReport.ts';
 import { help } from './help.ts';
 import { columns } from './layout.ts';
 import { ohmsReport } from './ohms.ts';
@@ -47,7 +52,7 @@ export async function answer(
       return 'out' in found ? done(found.out) : toPutRight(found.problems);
     }
     case 'run':
-      return runFile(command, run);
+      return runFile(command, command.day ? foundOfDay : foundBy(run));
   }
 }
 
@@ -60,9 +65,36 @@ function example(name: string): Answer {
   return toPutRight([`There is no example “${name}”; ${hint}.`]);
 }
 
+/** What a variant came to, in the forms in which it may be asked for. */
+interface Found {
+  readonly outcome: Outcome;
+  readonly trace: Trace;
+  readonly json: () => Record<string, unknown>;
+  readonly text: () => string;
+}
+
+const foundBy =
+  (run: (variant: Variant) => Result) =>
+  (variant: Variant): Found => {
+    const result = run(variant);
+    const { outcome, trace } = result;
+    return { outcome, trace, json: () => resultFile(result), text: () => report(result) };
+  };
+
+function foundOfDay(variant: Variant): Found {
+  const day = toEnd(dayRun(variant));
+  const { outcome, trace } = day;
+  return {
+    outcome,
+    trace,
+    json: () => dayFile(day),
+    text: () => dayReport(day, toEnd(delivered(variant))),
+  };
+}
+
 async function runFile(
   { file, csv, json }: Extract<Command, { kind: 'run' }>,
-  run: (variant: Variant) => Result,
+  run: (variant: Variant) => Found,
 ): Promise<Answer> {
   const input = await readInput(file);
   if ('problem' in input) return toPutRight([input.problem]);
@@ -72,16 +104,16 @@ async function runFile(
       reading.problems.map(({ field, message }) => `${field || nameOf(file)}: ${message}`),
     );
   }
-  const result = run(reading.variant);
+  const found = run(reading.variant);
   if (csv !== null) {
     try {
-      await writeFile(csv, traceCsv(result.trace));
+      await writeFile(csv, traceCsv(found.trace));
     } catch (fault) {
       return toPutRight([`${csv}: ${whyNotRead(fault)}`]);
     }
   }
-  const out = json ? `${JSON.stringify(resultFile(result), null, 1)}\n` : report(result);
-  return { out, problems: [], exitCode: result.outcome.kind === 'finished' ? 0 : 3 };
+  const out = json ? `${JSON.stringify(found.json(), null, 1)}\n` : found.text();
+  return { out, problems: [], exitCode: found.outcome.kind === 'finished' ? 0 : 3 };
 }
 
 function done(out: string): Answer {

@@ -9,6 +9,7 @@ import { makePlant } from '../plant/plant.ts';
 import { System } from '../solve/system.ts';
 import { march } from './march.ts';
 import { Recorder } from './recorder.ts';
+import { toEnd } from './toEnd.ts';
 
 export interface SimulateOptions {
   /** Draws in place of the variant's own. */
@@ -58,11 +59,7 @@ export function* simulate(
 
 /** Runs one variant to its end. */
 export function simulateToEnd(variant: Variant, options: SimulateOptions = {}): Result {
-  const run = simulate(variant, options);
-  for (;;) {
-    const step = run.next();
-    if (step.done) return step.value;
-  }
+  return toEnd(simulate(variant, options));
 }
 
 /** Absolute tolerance of temperatures, K; the convergence study (npm run convergence) shows what it costs. */

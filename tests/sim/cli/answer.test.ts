@@ -5,7 +5,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { cautionsOf } from '../../../shared/cautions.ts';
 import { toFile, toText } from '../../../shared/codec.ts';
 import { fields } from '../../../shared/fields.ts';
-import { measureText } from '../../../shared/format.ts';
+import { clock, measureText, shown } from '../../../shared/format.ts';
 import { presets, presetVariant } from '../../../shared/presets.ts';
 import {
   type Measures,
@@ -14,10 +14,14 @@ import {
   quantities,
   type Result,
 } from '../../../shared/result.ts';
-import { plainFinding } from '../../../shared/sentences.ts';
-import { units } from '../../../shared/units.ts';
+import { plain, plainFinding } from '../../../shared/sentences.ts';
+import { dayFinding } from '../../../shared/sentences/day.ts';
+import { dayMeasureGroups } from '../../../shared/sentences/dayMeasures.ts';
+import { fromSI, units } from '../../../shared/units.ts';
 import { answer } from '../../../sim/cli/run.ts';
+import { dayRun } from '../../../sim/run/day.ts';
 import { simulateToEnd } from '../../../sim/run/simulate.ts';
+import { toEnd } from '../../../sim/run/toEnd.ts';
 
 let folder = '';
 let file = '';
@@ -161,7 +165,7 @@ describe('other answers', () => {
   );
 
   const options =
-    'there are --csv, --json, --example, --examples, --settings, --ohms, --degrees, --r25, --beta, --tolerance, --help';
+    'there are --csv, --json, --day, --example, --examples, --settings, --ohms, --degrees, --r25, --beta, --tolerance, --help';
   const refused: readonly (readonly [string[], string])[] = [
     [[], 'Name one file, or - for standard input; none was given. --help says more.'],
     [
@@ -195,5 +199,52 @@ describe('other answers', () => {
       'boiler.outputKilowatts',
       'stat.sensorHeightMetres',
     ]);
+  });
+});
+
+describe('the day of a variant', () => {
+  const day = toEnd(dayRun(worked));
+
+  test('has its finding, each of its 11 draws with its time, all measures there are and every caution', async () => {
+    const { out, exitCode } = await answer([file, '--day']);
+    expect(exitCode).toBe(0);
+    const { heading, summary } = dayFinding(day);
+    for (const sentence of [heading, ...summary])
+      expect(flat(out)).toContain(flat(plain(sentence)));
+    expect(day.draws).toHaveLength(11);
+    for (const draw of day.draws) {
+      expect(flat(out)).toContain(
+        flat(`${clock(draw.from, 1)} ${draw.name} ${shown(draw.volume, 'litre', 1)}`),
+      );
+    }
+    for (const { rows } of dayMeasureGroups(day)) {
+      for (const { label, text } of rows) expect(flat(out)).toContain(flat(`${label} ${text}`));
+    }
+    for (const { text } of cautionsOf(worked, null, day)) expect(flat(out)).toContain(flat(text));
+  });
+
+  test('as JSON has the same useful heat and litres, units in the keys', async () => {
+    const { out } = await answer([file, '--day', '--json']);
+    const read = JSON.parse(out);
+    expect(read.format).toBe('reheat-bench day');
+    expect(read.measures.usefulKilowattHours).toBeCloseTo(day.measures.useful / 3.6e6, 9);
+    expect(read.draws.map((draw: { drawnLitres: number }) => draw.drawnLitres)).toEqual(
+      day.draws.map(({ volume }) => fromSI(volume, 'litre')),
+    );
+    expect(read.trace.timeSeconds ?? Object.values(read.trace)[0]).toHaveLength(day.trace.samples);
+    expect(read.cautions.length).toBeGreaterThan(4);
+  });
+
+  test('writes its traces as CSV, one line for each sample', async () => {
+    const csv = join(folder, 'day.csv');
+    await answer([file, '--day', '--csv', csv]);
+    const lines = (await readFile(csv, 'utf8')).trim().split('\n');
+    expect(lines).toHaveLength(day.trace.samples + 1);
+  });
+
+  test('is not asked for together with ohms', async () => {
+    const { problems, exitCode } = await answer(['--ohms', '2981', '--day']);
+    expect(exitCode).toBe(2);
+    expect(problems).toEqual(['--ohms is answered without a file; leave out --day.']);
   });
 });

@@ -9,7 +9,7 @@ import { withSetting } from '../../../shared/variant.ts';
 import { makePlant } from '../../../sim/plant/plant.ts';
 import { fails } from '../../../shared/drawFails.ts';
 import { dayRun } from '../../../sim/run/day.ts';
-import { toEnd } from '../../make/toEnd.ts';
+import { toEnd } from '../../../sim/run/toEnd.ts';
 
 type Settings = readonly (readonly [FieldPath, number | string])[];
 

@@ -8,7 +8,7 @@ import { delivered, usableByDraw } from '../../../sim/run/delivery.ts';
 import { firstHour } from '../../../sim/run/firstHour.ts';
 import { storeAlone } from '../../../sim/run/storeAlone.ts';
 import { idealVariant } from '../../make/idealVariant.ts';
-import { toEnd } from '../../make/toEnd.ts';
+import { toEnd } from '../../../sim/run/toEnd.ts';
 
 /** Usable litres of 150 l at one temperature, incoming 10 °C, no loss and no wall. */
 function usableLitres(T: number, layers: number, inlet: Variant['draw']['inlet'] = 'asTyped') {
