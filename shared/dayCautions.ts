@@ -15,24 +15,28 @@ export const dayCautions: readonly DayCautionRow[] = [
   {
     key: 'notHeatedThrough',
     when: (day) => day.variant.day.pasteurise === 'once' && !isHeatedThrough(day),
-    text: ({ hygiene: { coldestTenth } }) =>
-      `In the day on the bench the store is not heated through: its coldest tenth is at 60 °C for ${duration(coldestTenth.longestHot)} at a stretch, not for an hour, and gets to ${celsius(coldestTenth.most)}. ` +
-      'Do not count such a heating as protection against Legionella.',
+    text: ({ hygiene: { coldestTenth } }) => {
+      const got =
+        coldestTenth.longestHot > 0
+          ? `is at 60\u00a0°C for ${duration(coldestTenth.longestHot)} at a stretch, not for an hour`
+          : `gets to ${celsius(coldestTenth.most)} and does not reach 60\u00a0°C`;
+      return `In the day on the bench the store is not heated through: its coldest tenth ${got}. Do not count such a heating as protection against Legionella.`;
+    },
     source: 'hsg274',
   },
   {
     key: 'warmForHours',
     when: ({ hygiene: { coldestTenth } }) => coldestTenth.growthTime >= LONG,
     text: ({ hygiene: { coldestTenth } }) =>
-      `In the day on the bench the coldest tenth of the store is between 20 °C and 45 °C for ${duration(coldestTenth.growthTime)}: Legionella multiplies there. ` +
-      'A store that is 60 °C at its sensor may be warm, not hot, below.',
+      `In the day on the bench the coldest tenth of the store is between 20\u00a0°C and 45\u00a0°C for ${duration(coldestTenth.growthTime)}: Legionella multiplies there. ` +
+      'A store that is 60\u00a0°C at its sensor may be warm, not hot, below.',
     source: 'legionellaRange',
   },
   {
     key: 'scaldsAtTheTap',
     when: ({ measures: { hottestAtTap } }) => (hottestAtTap ?? 0) > SCALDS,
     text: ({ measures: { hottestAtTap } }) =>
-      `In the day on the bench water leaves the tap at up to ${celsius(hottestAtTap)}. Above ${shown(SCALDS, 'celsius', 0)} it burns skin in time, at 60 °C in seconds, a child’s sooner. ` +
+      `In the day on the bench water leaves the tap at up to ${celsius(hottestAtTap)}. Above ${shown(SCALDS, 'celsius', 0)} it burns skin in time, at 60\u00a0°C in seconds, a child’s sooner. ` +
       'Fit a thermostatic mixing valve at the outlet; do not store cooler for it.',
     source: 'scaldTimes',
   },

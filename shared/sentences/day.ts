@@ -34,13 +34,13 @@ function heading(day: DayRun): Sentence {
   const when = atClock(measures.leastUsableAt, shownDays);
   const left =
     measures.leastUsable < 0.0005
-      ? `but nothing usable at 40 °C is left ${when}`
-      : `at least ${litres(measures.leastUsable)} usable at 40 °C are left, ${when}`;
+      ? `, but nothing usable at 40\u00a0°C is left ${when}`
+      : `: at least ${litres(measures.leastUsable)} usable at 40\u00a0°C are left, ${when}`;
   if (variant.day.pattern === 'household' || variant.day.pattern === 'own') {
-    return say`Nobody runs cold in ${span(day)}: ${left}.`;
+    return say`Nobody runs cold in ${span(day)}${left}.`;
   }
   const judged = draws.filter(({ isCut }) => !isCut).length;
-  return say`All ${figure(judged, 0)} draws get their useful heat: ${left}.`;
+  return say`All ${figure(judged, 0)} draws get their useful heat${left}.`;
 }
 
 function oneFails(day: DayRun, draw: DrawReport): Sentence {

@@ -28,17 +28,17 @@ export function usableWords({ moments: found }: Delivered): string {
   const called = found.find(({ when }) => when === 'called');
   if (satisfied === undefined) {
     const [start] = found;
-    return `The stat is not satisfied in this run; as it starts the store gives ${litres(start.drawn)} at 40 °C.`;
+    return `The stat is not satisfied in this run; as it starts the store gives ${litres(start.drawn)} at 40\u00a0°C.`;
   }
   const left =
     called === undefined
       ? 'It does not call again in this run.'
       : `When it next calls, after ${duration(called.at)}, ${litres(called.drawn)} are left.`;
-  return `When the stat is satisfied, after ${duration(satisfied.at)}, the store gives ${litres(satisfied.drawn)} of mixed water at 40 °C. ${left}`;
+  return `When the stat is satisfied, after ${duration(satisfied.at)}, the store gives ${litres(satisfied.drawn)} of mixed water at 40\u00a0°C. ${left}`;
 }
 
 /** How usable water is found, both ways. */
-export const usableRule = `Drawn: at 10 l/min with nothing heating, until the outlet falls to 40 °C, counted as mixed water at 40 °C (${citation('ecodesignTanks')}, definition of V40; the draw of EN 16147, from memory). Estimate: every layer at 40 °C or more at that moment, mixed down; it knows nothing of what a draw stirs.`;
+export const usableRule = `Drawn: at 10\u00a0l/min with nothing heating, until the outlet falls to 40\u00a0°C, counted as mixed water at 40\u00a0°C (${citation('ecodesignTanks')}, definition of V40; the draw of EN 16147, from memory). Estimate: every layer at 40\u00a0°C or more at that moment, mixed down; it knows nothing of what a draw stirs.`;
 
 /** What the first hour gives. */
 export function firstHourWords(found: FirstHour | null): string {

@@ -13,9 +13,9 @@ export function warmthRows({ hygiene }: DayRun): readonly (readonly [string, str
   return [
     row('at its coldest', ({ least }) => celsius(least)),
     row('at its hottest', ({ most }) => celsius(most)),
-    row('at 60 °C or more, in all', ({ hotTime }) => duration(hotTime)),
+    row('at 60\u00a0°C or more, in all', ({ hotTime }) => duration(hotTime)),
     row('at a stretch', ({ longestHot }) => duration(longestHot)),
-    row('from 20 to 45 °C', ({ growthTime }) => duration(growthTime)),
+    row('from 20 to 45\u00a0°C', ({ growthTime }) => duration(growthTime)),
     row('tenfold reductions', reductionBand),
   ];
 }
@@ -37,7 +37,7 @@ export function hygieneWords(day: DayRun): string[] {
 }
 
 /** What the guidance asks, with its source. */
-export const guidanceWords = `Guidance: store at 60 °C or more and have 50 °C at the tap within a minute (${citation('hsg274')}, second-hand). Where it is run cooler, usual practice is to heat the whole store to 60 °C for an hour every week (no source).`;
+export const guidanceWords = `Guidance: store at 60\u00a0°C or more and have 50\u00a0°C at the tap within a minute (${citation('hsg274')}, second-hand). Where it is run cooler, usual practice is to heat the whole store to 60\u00a0°C for an hour every week (no source).`;
 
 /** What the band of reductions is and is not. */
 export const reductionWords = `Tenfold reductions are of free Legionella in water, added up over the day between the slowest and the fastest published times (${citation('reductionTests')}, and others): a band, no verdict. They say nothing of biofilm, scale or sludge, and growth is not counted.`;
@@ -68,30 +68,30 @@ function coldest({ hygiene, shownDays }: DayRun): string {
   const of = shownDays === 1 ? '24 h' : `${figure(shownDays, 0)} days`;
   const hot =
     longestHot > 0
-      ? `is at 60 °C or more for ${duration(longestHot)} at a stretch`
-      : 'never reaches 60 °C';
+      ? `is at 60\u00a0°C or more for ${duration(longestHot)} at a stretch`
+      : 'never reaches 60\u00a0°C';
   const warm =
     growthTime > 0
-      ? ` For ${duration(growthTime)} of ${of} it is between 20 °C and 45 °C, where Legionella multiplies.`
+      ? ` For ${duration(growthTime)} of ${of} it is between 20\u00a0°C and 45\u00a0°C, where Legionella multiplies.`
       : '';
   return `The coldest tenth of the store goes from ${celsius(least)} to ${celsius(most)} and ${hot}.${warm}`;
 }
 
 function blindSpot({ hygiene, variant }: DayRun): string {
   const { neverHot, neverHotBest } = hygiene;
-  if (neverHot <= 0) return 'All of the store reaches 60 °C at some time.';
+  if (neverHot <= 0) return 'All of the store reaches 60\u00a0°C at some time.';
   if (neverHot > variant.cylinder.volume * 0.999) {
-    return `No part of the store ever reaches 60 °C; its coolest part gets to ${celsius(neverHotBest)}.`;
+    return `No part of the store ever reaches 60\u00a0°C; its coolest part gets to ${celsius(neverHotBest)}.`;
   }
-  return `${litres(neverHot)} never reach 60 °C, the coolest of them no more than ${celsius(neverHotBest)}. The lowest part under the coil, which never gets hot, is the usual blind spot.`;
+  return `${litres(neverHot)} never reach 60\u00a0°C, the coolest of them no more than ${celsius(neverHotBest)}. The lowest part under the coil, which never gets hot, is the usual blind spot.`;
 }
 
 function atTaps({ hygiene: { longDraws, cooler } }: DayRun): string {
   if (longDraws === 0) return '';
   const of = `${figure(longDraws, 0)} ${longDraws === 1 ? 'draw' : 'draws'} of a minute or more`;
   return cooler === 0
-    ? `In ${of} the hot water at the tap has 50 °C or more a minute after opening.`
-    : `In ${figure(cooler, 0)} of ${of} the hot water at the tap has less than 50 °C a minute after opening.`;
+    ? `In ${of} the hot water at the tap has 50\u00a0°C or more a minute after opening.`
+    : `In ${figure(cooler, 0)} of ${of} the hot water at the tap has less than 50\u00a0°C a minute after opening.`;
 }
 
 function heatedThrough(day: DayRun): string {
@@ -100,12 +100,12 @@ function heatedThrough(day: DayRun): string {
   const { most, longestHot } = day.hygiene.coldestTenth;
   const what = `Heating through from ${clock(pasteuriseFrom)} for ${duration(pasteuriseFor, 0)}, with the set-point at ${shown(pasteuriseTo, 'celsius', 0)}:`;
   if (isHeatedThrough(day))
-    return `${what} the coldest tenth holds 60 °C for ${duration(longestHot)}.`;
+    return `${what} the coldest tenth holds 60\u00a0°C for ${duration(longestHot)}.`;
   if (longestHot > 0) {
-    return `${what} the coldest tenth holds 60 °C for ${duration(longestHot)} only, not for an hour.`;
+    return `${what} the coldest tenth holds 60\u00a0°C for ${duration(longestHot)} only, not for an hour.`;
   }
   const under = metres(lowestCoil(day.variant));
-  return `${what} the coldest tenth gets to ${celsius(most)} and does not reach 60 °C. What lies under the coil, below ${under}, is hardly heated by it: a pump that turns the store over, or a lower heater, would reach it (common practice, no source).`;
+  return `${what} the coldest tenth gets to ${celsius(most)} and does not reach 60\u00a0°C. What lies under the coil, below ${under}, is hardly heated by it: a pump that turns the store over, or a lower heater, would reach it (common practice, no source).`;
 }
 
 function burnTimes({ shortest, longest }: { shortest: Seconds; longest: Seconds }): string {

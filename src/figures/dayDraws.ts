@@ -60,14 +60,19 @@ function clear(one: PointedText, next: PointedText): boolean {
   return one.left + textWidth(one.text) + GAP <= next.left;
 }
 
-/** The two neighbours that stand nearest become one. */
+/** The two neighbours that stand nearest become one; of those about as near, the two with the fewest draws. */
 function withNearestJoined(groups: readonly DrawReport[][]): DrawReport[][] {
-  const gaps = groups
-    .slice(1)
-    .map((group, index) => group[0].from - (groups[index].at(-1)?.to ?? 0));
-  const nearest = gaps.indexOf(Math.min(...gaps));
+  const pairs = groups.slice(1).map((group, index) => ({
+    index,
+    gap: Math.max(0, group[0].from - (groups[index].at(-1)?.to ?? 0)),
+    size: group.length + groups[index].length,
+  }));
+  const near = 1.1 * Math.min(...pairs.map(({ gap }) => gap));
+  const joined = pairs
+    .filter(({ gap }) => gap <= near)
+    .reduce((fewest, pair) => (pair.size < fewest.size ? pair : fewest)).index;
   return groups.flatMap((group, index) =>
-    index === nearest ? [[...group, ...groups[index + 1]]] : index === nearest + 1 ? [] : [group],
+    index === joined ? [[...group, ...groups[index + 1]]] : index === joined + 1 ? [] : [group],
   );
 }
 

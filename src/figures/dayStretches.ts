@@ -36,7 +36,7 @@ export function callStretches({ marks, outcome }: DayRun): Stretch[] {
     if (to > from) {
       stretches.push({
         pattern: calls ? 'called' : 'off',
-        words: calls ? ['hot water called', 'called'] : ['no call'],
+        words: calls ? ['hot water called', 'called'] : [],
         minutes: calls ? shortMinutes({ from, to }) : '',
         from,
         to,
@@ -51,7 +51,13 @@ export function callStretches({ marks, outcome }: DayRun): Stretch[] {
     calls = turned;
   }
   close(outcome.at);
-  return stretches;
+  // the same words over and over would only be noise
+  const quiet = stretches.filter(({ pattern }) => pattern === 'off');
+  const longest = Math.max(...quiet.map(({ from: start, to }) => to - start));
+  const named = quiet.find(({ from: start, to }) => to - start === longest);
+  return stretches.map((stretch) =>
+    stretch === named ? { ...stretch, words: ['no call'] } : stretch,
+  );
 }
 
 /**
@@ -65,7 +71,7 @@ export function drawnStretches(stretches: readonly Stretch[], least: Seconds): S
     if (narrow.length > 1) {
       drawn.push({
         pattern: 'cycling',
-        words: ['on and off', 'by turns'],
+        words: ['on and off'],
         minutes: '',
         from: narrow[0].from,
         to: narrow[narrow.length - 1].to,

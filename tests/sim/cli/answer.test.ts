@@ -221,7 +221,7 @@ describe('the day of a variant', () => {
       for (const { label, text } of rows) expect(flat(out)).toContain(flat(`${label} ${text}`));
     }
     for (const { text } of cautionsOf(worked, null, day)) expect(flat(out)).toContain(flat(text));
-  });
+  }, 30_000);
 
   test('as JSON has the same useful heat and litres, units in the keys', async () => {
     const { out } = await answer([file, '--day', '--json']);
@@ -233,14 +233,14 @@ describe('the day of a variant', () => {
     );
     expect(read.trace.timeSeconds ?? Object.values(read.trace)[0]).toHaveLength(day.trace.samples);
     expect(read.cautions.length).toBeGreaterThan(4);
-  });
+  }, 30_000);
 
   test('writes its traces as CSV, one line for each sample', async () => {
     const csv = join(folder, 'day.csv');
     await answer([file, '--day', '--csv', csv]);
     const lines = (await readFile(csv, 'utf8')).trim().split('\n');
     expect(lines).toHaveLength(day.trace.samples + 1);
-  });
+  }, 30_000);
 
   test('is not asked for together with ohms', async () => {
     const { problems, exitCode } = await answer(['--ohms', '2981', '--day']);
