@@ -126,7 +126,11 @@ function found(
       end: marched.end.state,
       trace,
       draws,
-      hotWaterCalls: countOf(marks, 'hotWaterCalled'),
+      // one that is still on at midnight was made the day before
+      hotWaterCalls: countOf(
+        marks.filter(({ at }) => at > 0),
+        'hotWaterCalled',
+      ),
       burnerStarts: plant.built === null ? null : countOf(marks, 'burnerLit'),
     }),
     hygiene: hygieneOf(trace, plant.cylinder.layerVolume, draws),

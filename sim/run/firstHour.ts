@@ -47,8 +47,12 @@ export function* firstHour(variant: Variant): Generator<number, FirstHour | null
   for (;;) {
     const draw = yield* drawUntil(system, from, outletOf(system, from) - FIRST_HOUR.fall);
     taken.push(draw);
+    if (draw.isSustained) {
+      const inTheHour = { ...draw, volume: FIRST_HOUR.flow * (HOUR - time) };
+      return sumOf([...taken.slice(0, -1), inTheHour]);
+    }
     time += draw.time;
-    if (time >= HOUR || draw.isSustained) return sumOf(taken);
+    if (time >= HOUR) return sumOf(taken);
     const waited = yield* until(system, draw.end, 'statSatisfied', HOUR - time);
     time += waited.outcome.at;
     from = waited.end;

@@ -13,7 +13,7 @@ const desk = { width: 1440, height: 900 };
 const open = (look = desk) => openBench(browser, inject('url'), look);
 const height = (page: Page) => page.locator('#field-stat-sensorHeight');
 
-test('the first visit opens with a finding in minutes, says the data are invented, and has 8 figures', async () => {
+test('the first visit opens with a finding in minutes, says the data are invented, and has 9 figures', async () => {
   const page = await open();
   expect(await page.locator('h1').innerText()).toMatch(/60\s°C at the sensor in \d+\.\d\smin\./);
   expect(await page.locator('.bench > .examples').innerText()).toContain('invented data');

@@ -107,7 +107,10 @@ describe('the first hour', () => {
       primary: { ...base.primary, flowFrom: 'given', flow: 1e-3 },
       coil: { ...base.coil, given: 'conductance', conductance: 6000, bottom: 0, top: 1.2 },
     };
-    expect(toEnd(firstHour(strong))?.isSustained).toBe(true);
+    const first = toEnd(firstHour(strong));
+    expect(first?.isSustained).toBe(true);
+    // 3 US gallons a minute for an hour: 681.4 l
+    expect((first?.volume ?? 0) * 1000).toBeCloseTo(681.4, 1);
   });
 
   test('is null where the stat is never satisfied', () => {
