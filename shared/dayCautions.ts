@@ -2,6 +2,7 @@ import type { DayRun } from './day.ts';
 import { celsius, duration, shown } from './format.ts';
 import { isHeatedThrough, SCALDS } from './sentences/hygiene.ts';
 import type { SourceKey } from './sources.ts';
+import type { Variant } from './variant.ts';
 
 interface DayCautionRow {
   readonly key: string;
@@ -25,6 +26,14 @@ export const dayCautions: readonly DayCautionRow[] = [
     source: 'hsg274',
   },
   {
+    key: 'overheatsInTheDay',
+    when: ({ hygiene: { top }, variant }) => top.most > Math.min(80, aimedAt(variant) + 5),
+    text: ({ hygiene: { top }, variant }) =>
+      `In the day on the bench the top of the store gets to ${celsius(top.most)}, with the stat at ${shown(aimedAt(variant), 'celsius', 0)} at most. ` +
+      'Water this far above the set-point scalds, and above 80 °C it may trip the high-limit cut-out; never raise or bypass the cut-out.',
+    source: 'waterSafetyG',
+  },
+  {
     key: 'warmForHours',
     when: ({ hygiene: { coldestTenth } }) => coldestTenth.growthTime >= LONG,
     text: ({ hygiene: { coldestTenth } }) =>
@@ -41,5 +50,10 @@ export const dayCautions: readonly DayCautionRow[] = [
     source: 'scaldTimes',
   },
 ];
+
+/** The highest set-point of the day. */
+function aimedAt({ stat, day }: Variant): number {
+  return day.pasteurise === 'once' ? Math.max(stat.setPoint, day.pasteuriseTo) : stat.setPoint;
+}
 
 const LONG = 2 * 3600; // s; engineering guess, no source: less is the passing of one draw and its reheat

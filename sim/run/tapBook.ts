@@ -89,7 +89,7 @@ export class TapBook {
       heat,
       useful: now.useful - before.useful,
       usefulAsked: draw.useful?.energy ?? null,
-      wanted: wantedAt(draw),
+      wanted: wantedAt(draw, plant.inlet.cold),
       peak: draw.useful?.peakTemperature ?? null,
       hasPeaked,
       mean: plant.inlet.cold + (volume > 0 ? heat / (volume * plant.cylinder.waterHeat) : 0),

@@ -20,9 +20,10 @@ export function arrivingSlot({ tapPipe }: Plant, slots: Slots): number {
   return tapPipe === null ? slots.layers - 1 : slots.tapPipe + tapPipe.cells - 1;
 }
 
-/** What the draw wants at the tap, °C: to be mixed to, or for heat to count; null when nothing. */
-export function wantedAt({ mixedTo, useful }: PatternDraw): Celsius | null {
-  return mixedTo ?? useful?.leastTemperature ?? null;
+/** What the draw wants at the tap, °C: to be mixed to, or for heat to count, of which there is none below the cold; else null. */
+export function wantedAt({ mixedTo, useful }: PatternDraw, cold: Celsius): Celsius | null {
+  if (mixedTo !== undefined) return mixedTo;
+  return useful === undefined ? null : Math.max(useful.leastTemperature, cold);
 }
 
 /** The tap as a draw opens it. @param value  one component of the state */
@@ -33,10 +34,11 @@ export function openedTap(
   value: (slot: number) => number,
 ): Tap {
   const arriving = value(arrivingSlot(plant, slots));
+  const { cold } = plant.inlet;
   const peak = draw.useful?.peakTemperature ?? null;
   return {
     draw,
-    isWarm: coldWillDo(draw, plant.inlet.cold) || arriving >= (wantedAt(draw) ?? arriving),
+    isWarm: coldWillDo(draw, cold) || arriving >= (wantedAt(draw, cold) ?? arriving),
     hasPeaked: peak === null || arriving >= peak,
     doneAt: draw.useful ? value(slots.useful) + draw.useful.energy : Number.POSITIVE_INFINITY,
   };
@@ -56,8 +58,9 @@ export function tapCrossing(
   if (what === 'tapPeak') {
     return hasPeaked ? NEVER : arriving - (draw.useful?.peakTemperature ?? Number.NaN);
   }
-  const wanted = wantedAt(draw);
-  if (wanted === null || coldWillDo(draw, plant.inlet.cold)) return NEVER;
+  const { cold } = plant.inlet;
+  const wanted = wantedAt(draw, cold);
+  if (wanted === null || coldWillDo(draw, cold)) return NEVER;
   return (isWarm ? wanted - arriving : arriving - wanted) - MARGIN;
 }
 

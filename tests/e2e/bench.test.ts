@@ -18,7 +18,7 @@ test('the first visit opens with a finding in minutes, says the data are invente
   expect(await page.locator('h1').innerText()).toMatch(/60\s°C at the sensor in \d+\.\d\smin\./);
   expect(await page.locator('.bench > .examples').innerText()).toContain('invented data');
   await settled(page);
-  expect(await page.locator('figure').count()).toBe(8);
+  expect(await page.locator('figure').count()).toBe(9);
   await page.context().close();
 });
 
