@@ -66,16 +66,18 @@ export function jetShares(
   let whole = 1;
   let met = Number.NaN; // the store temperature that the factor belongs to
   let atInlet = 1;
+  let one = 1;
   for (let layer = entry + 1; layer < layers; layer++) {
     const distance = (layer + 0.5) * layerHeight - jet.height;
-    if (turbulent > 0 && !(Math.abs(T[layer] - met) < ALIKE)) {
+    // above a layer that gets next to nothing the others get less
+    if (turbulent > 0 && one > FAINT && !(Math.abs(T[layer] - met) < ALIKE)) {
       met = T[layer];
       const richardson = inletRichardson(water, cold, met, storeHeight, velocity);
       atInlet = 1 + turbulent * (inletEddyFactor(fitting, reynolds, richardson) - 1);
     }
     const extra = eddyFactorAt(atInlet, distance, bore, storeHeight) - 1;
     const stirring = (extra * diffusivity) / (rise * distance); // over what the rising water carries
-    const one = 1 / (1 + 1 / (stirring * stirring));
+    one = 1 / (1 + 1 / (stirring * stirring));
     if (one < LEAST) break;
     share[layer] = one;
     whole += one;
@@ -85,4 +87,5 @@ export function jetShares(
 
 const STORE = 35; // °C, as the heat held by the store is reckoned
 const ALIKE = 1e-3; // K; the factor follows the difference to the cold, and changes by less than 1e-4 of itself
-const LEAST = 1e-9; // of the water that enters; less makes no difference to the last printed digit
+const FAINT = 1e-4; // of what the layer at the inlet gets
+const LEAST = 1e-6; // of that; less is left out

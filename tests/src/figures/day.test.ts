@@ -71,7 +71,9 @@ describe('a day that runs cold', () => {
       expect(from).toBe(stretches[index].to);
     });
     const called = stretches.filter(({ pattern }) => pattern === 'called');
-    expect(called).toHaveLength(cold.measures.hotWaterCalls);
+    // one that is still on at midnight was made the day before
+    const begun = called.filter(({ from }) => from > 0);
+    expect(begun).toHaveLength(cold.measures.hotWaterCalls);
   });
 
   test('its table has 12 rows, and the ones that failed say so', () => {
