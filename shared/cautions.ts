@@ -49,9 +49,10 @@ interface CautionRow {
 }
 
 /** The hottest water a variant is known to hold, °C. */
-function hottestOf({ stat, start }: Variant, result: Result | null): number {
+function hottestOf({ stat, start, day }: Variant, result: Result | null): number {
   const atStart = start.hotShare > 0 ? start.hotTemperature : 0;
-  return Math.max(stat.setPoint, atStart, result?.measures.hottest ?? 0);
+  const through = day.pasteurise === 'once' ? day.pasteuriseTo : 0;
+  return Math.max(stat.setPoint, atStart, through, result?.measures.hottest ?? 0);
 }
 
 /** The flow target while the cylinder is heated, °C. */

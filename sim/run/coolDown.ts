@@ -5,15 +5,16 @@ import type { Seconds } from '../../shared/units.ts';
 import type { Variant } from '../../shared/variant.ts';
 import { coolDownConductance } from '../closures/coolDown.ts';
 import { MIXED } from '../closures/mixedLitres.ts';
-import { makePlant } from '../plant/plant.ts';
 import { System } from '../solve/system.ts';
 import { march } from './march.ts';
 import { Recorder } from './recorder.ts';
 import { TOLERANCE } from './simulate.ts';
+import { storeAlone } from './storeAlone.ts';
 
 /** The store left alone for 48 h, all of it at the set-point at first. Yields the share done. */
 export function* coolDownStudy(variant: Variant): Generator<number, Study> {
-  const plant = makePlant(leftAlone(variant));
+  const start = { hotShare: 1, hotTemperature: variant.stat.setPoint, boundary: 0 };
+  const plant = storeAlone({ ...variant, start });
   const system = new System(plant);
   const recorder = new Recorder(system);
   yield* march(system, {
@@ -44,25 +45,6 @@ export function* coolDownStudy(variant: Variant): Generator<number, Study> {
     lostInDay: capacity * (mean[0] - valueAt(time, mean, DAY)),
     ...recovered(capacity, surroundings, time, mean),
     coolAfter: fallsBelow(MIXED, time, of.top),
-  };
-}
-
-/** All of the store at the set-point, and a boiler, an immersion heater and a sensor that do nothing. */
-function leftAlone(variant: Variant): Variant {
-  return {
-    ...variant,
-    boiler: { ...variant.boiler, model: 'ideal' },
-    sensor: { ...variant.sensor, element: 'true' },
-    immersion: { ...variant.immersion, used: 'no' },
-    heating: { ...variant.heating, arrangement: 'hotWaterOnly' },
-    programme: {
-      ...variant.programme,
-      hotWater: 'timed',
-      hotWaterFor: 0,
-      hotWaterAgainFor: 0,
-      heating: 'always',
-    },
-    start: { hotShare: 1, hotTemperature: variant.stat.setPoint, boundary: 0 },
   };
 }
 

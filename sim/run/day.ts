@@ -13,6 +13,7 @@ import { withoutDraw } from '../solve/decided.ts';
 import { startMemory } from '../solve/startMemory.ts';
 import { type Snapshot, System } from '../solve/system.ts';
 import { type Marched, march } from './march.ts';
+import { part } from './progress.ts';
 import { Recorder } from './recorder.ts';
 import { TOLERANCE } from './simulate.ts';
 import { TapBook } from './tapBook.ts';
@@ -180,15 +181,6 @@ function differenceOf(
     most = Math.max(most, Math.abs(one[layer] - other[layer]));
   }
   return most;
-}
-
-/** Passes the progress of a run on as a part of something larger. */
-function* part<T>(run: Generator<number, T>, from: number, share: number): Generator<number, T> {
-  for (;;) {
-    const step = run.next();
-    if (step.done) return step.value;
-    yield from + share * step.value;
-  }
 }
 
 const DAY = 86_400; // s

@@ -3,11 +3,12 @@ import type { Variant } from '../../shared/variant.ts';
 import { makePlant, type Plant } from '../plant/plant.ts';
 import { type Snapshot, System } from '../solve/system.ts';
 
-/** The store of a variant with nothing to heat it: no call is ever answered, and no boiler holds heat. */
+/** The store of a variant with a boiler, an immersion heater and a sensor that do nothing: no call is ever answered. */
 export function storeAlone(variant: Variant): Plant {
   return makePlant({
     ...variant,
     boiler: { ...variant.boiler, model: 'ideal' },
+    sensor: { ...variant.sensor, element: 'true' },
     immersion: { ...variant.immersion, used: 'no' },
     heating: { ...variant.heating, arrangement: 'hotWaterOnly' },
     programme: {
@@ -15,6 +16,7 @@ export function storeAlone(variant: Variant): Plant {
       hotWater: 'timed',
       hotWaterFor: 0,
       hotWaterAgainFor: 0,
+      heating: 'always',
     },
   });
 }

@@ -8,6 +8,7 @@ import { withoutDraw } from '../solve/decided.ts';
 import { type Snapshot, System } from '../solve/system.ts';
 import type { MarkedState } from './logbook.ts';
 import { march } from './march.ts';
+import { part } from './progress.ts';
 import { simulate, TOLERANCE } from './simulate.ts';
 
 /** Recovery and usable litres against the height of the sensor, the present one among them. Yields the share done. */
@@ -18,7 +19,7 @@ export function* placementStudy(variant: Variant): Generator<number, Study> {
   const points: StudyPoint[] = [];
   for (const at of heights) {
     const moved = withSetting(variant, 'stat.sensorHeight', at);
-    points.push(yield* held(studyPoint(moved, at, false), points.length / heights.length));
+    points.push(yield* part(studyPoint(moved, at, false), points.length / heights.length, 0));
     yield points.length / heights.length;
   }
   return { kind: 'placement', points };
@@ -30,7 +31,9 @@ export function* differentialStudy(variant: Variant): Generator<number, Study> {
   const points: StudyPoint[] = [];
   for (const at of differentials) {
     const changed = withSetting(variant, 'stat.differential', at);
-    points.push(yield* held(studyPoint(changed, at, true), points.length / differentials.length));
+    points.push(
+      yield* part(studyPoint(changed, at, true), points.length / differentials.length, 0),
+    );
     yield points.length / differentials.length;
   }
   return { kind: 'differential', points };
@@ -38,12 +41,14 @@ export function* differentialStudy(variant: Variant): Generator<number, Study> {
 
 /** The variant under hot-water priority and with both at once. Yields the share done. */
 export function* arrangementStudy(variant: Variant): Generator<number, Study> {
-  const priority = yield* share(
+  const priority = yield* part(
     simulate(withSetting(variant, 'heating.arrangement', 'priority')),
     0,
+    0.5,
   );
-  const simultaneous = yield* share(
+  const simultaneous = yield* part(
     simulate(withSetting(variant, 'heating.arrangement', 'simultaneous')),
+    0.5,
     0.5,
   );
   return { kind: 'arrangement', priority, simultaneous };
@@ -121,24 +126,6 @@ function withPresent(values: readonly number[], present: number): number[] {
 function usableIn(plant: Plant, { state }: Snapshot): number {
   const { layers, layerVolume } = plant.cylinder;
   return usable(state, 0, layers, layerVolume, plant.inlet.cold);
-}
-
-/** Passes the progress of a run on as a part of something larger. */
-function* share<T>(run: Generator<number, T>, from: number): Generator<number, T> {
-  for (;;) {
-    const step = run.next();
-    if (step.done) return step.value;
-    yield from + step.value / 2;
-  }
-}
-
-/** Lets a part of something larger be stopped in between; what is done of the whole stays where it is. */
-function* held<T>(run: Generator<number, T>, done: number): Generator<number, T> {
-  for (;;) {
-    const step = run.next();
-    if (step.done) return step.value;
-    yield done;
-  }
 }
 
 const HEIGHTS = 16;

@@ -32,6 +32,13 @@ describe('which cautions apply', () => {
     ['a set-point of 50 °C', 'scald', variantWith('stat.setPoint', 50), null, true],
     ['a set-point of 49 °C', 'scald', variantWith('stat.setPoint', 49), null, false],
     [
+      'a set-point of 49 °C, heated through to 65 °C',
+      'scald',
+      withSetting(variantWith('stat.setPoint', 49), 'day.pasteurise', 'once'),
+      null,
+      true,
+    ],
+    [
       'a set-point of 49 °C and water at 52 °C',
       'scald',
       variantWith('stat.setPoint', 49),
