@@ -19,7 +19,10 @@ export function longestStep({ plant, control, mounting }: System): Seconds {
   const { service, tap, pools } = control;
   const sensor = hasLag(mounting.lag) ? 1 / mounting.lag : 0;
   const layers = (4 * cylinder.conductance) / cylinder.layerCapacity;
-  const coil = service.coil === null ? 0 : coilRate(service.coil, pools, cylinder.layerCapacity);
+  // without water in the boiler what leaves the coil is back at its inlet at once: two layers then settle twice as fast
+  const round = built === null ? 2 : 1;
+  const coil =
+    service.coil === null ? 0 : round * coilRate(service.coil, pools, cylinder.layerCapacity);
   const room =
     (house.airToFabric + house.airToOutside) / house.airCapacity +
     service.radiatorRate / radiators.capacity;
