@@ -2,7 +2,6 @@ import { cautionsOf } from '../../shared/cautions.ts';
 import type { DayRun, DrawReport } from '../../shared/day.ts';
 import type { Delivered } from '../../shared/delivery.ts';
 import { celsius, clock, shown } from '../../shared/format.ts';
-import { notModelled } from '../../shared/notModelled.ts';
 import { plain } from '../../shared/sentences.ts';
 import { dayFinding } from '../../shared/sentences/day.ts';
 import { drawName, drawTrouble } from '../../shared/sentences/dayDraws.ts';
@@ -27,6 +26,7 @@ import {
   warmthRows,
 } from '../../shared/sentences/hygiene.ts';
 import { scaldTimeBand } from '../closures/scaldTime.ts';
+import { closing } from './closing.ts';
 import { columns, paragraph, table } from './layout.ts';
 
 /** A day of hot water in use, and what the store gives in one draw, as text for a terminal. */
@@ -51,10 +51,7 @@ export function dayReport(day: DayRun, delivered: Delivered): string {
     `What the store gives in one draw\n${table([['', 'drawn, l', 'estimate, l', 'difference, l'], ...deliveryRows(delivered)])}`,
     words([usableWords(delivered), usableRule]),
     `The first hour\n${words([firstHourWords(delivered.firstHour), firstHourRule])}`,
-    `Cautions\n${cautionsOf(day.variant, null, day)
-      .map(({ text, source }) => paragraph(`${text} [${source}]`, '  - '))
-      .join('\n')}`,
-    `What the model does not do\n${notModelled.map((text) => paragraph(text, '  - ')).join('\n')}`,
+    ...closing(cautionsOf(day.variant, null, day)),
   ];
   return `${sections.join('\n\n')}\n`;
 }

@@ -1,10 +1,10 @@
 import { cautionsOf } from '../../shared/cautions.ts';
 import { duration, measureWords, shown } from '../../shared/format.ts';
-import { notModelled } from '../../shared/notModelled.ts';
 import { type Balance, type Measures, measureRows, type Result } from '../../shared/result.ts';
 import { findingOf, limitWords, plain } from '../../shared/sentences.ts';
 import { lossRows } from '../../shared/sentences/standingLoss.ts';
 import { lossStanding } from '../closures/storeLoss.ts';
+import { closing } from './closing.ts';
 import { columns, paragraph } from './layout.ts';
 
 /** What a run found, as text for a terminal. */
@@ -16,10 +16,7 @@ export function report(result: Result): string {
     `Standing loss of the cylinder\n${columns(lossRows(lossStanding(result.variant.cylinder)))}`,
     `What held the boiler\n${columns(phaseLines(result))}`,
     `Energy over the run of ${duration(result.outcome.at)}\n${columns(balanceLines(result.balance))}`,
-    `Cautions\n${cautionsOf(result.variant, result)
-      .map(({ text, source }) => paragraph(`${text} [${source}]`, '  - '))
-      .join('\n')}`,
-    `What the model does not do\n${notModelled.map((text) => paragraph(text, '  - ')).join('\n')}`,
+    ...closing(cautionsOf(result.variant, result)),
   ];
   return `${sections.join('\n\n')}\n`;
 }

@@ -5,6 +5,8 @@ import type { Trace } from '../../shared/result.ts';
 import { valueAt } from '../../shared/sampleAt.ts';
 import type { Plant } from '../plant/plant.ts';
 import type { Slots } from '../solve/slots.ts';
+import { billOf } from './energyUse.ts';
+import { indexOfLeast } from './least.ts';
 
 /** What a span of days left behind, as far as its measures need it. */
 interface Left {
@@ -29,6 +31,7 @@ export function dayMeasures(plant: Plant, slots: Slots, left: Left): DayMeasures
   const fuelForHotWater = isBuilt ? fuel - sum(slots.fuelForHeating) : null;
   const electricity = sum(slots.fromImmersion);
   const spent = (fuelForHotWater ?? 0) + CONVERSION * electricity;
+  const { air } = trace.of;
   const least = indexOfLeast(trace.of.usable);
   const standingLoss = sum(slots.lostByCylinder);
   const atTap = draws.flatMap(({ hottest }) => (hottest === null ? [] : [hottest]));
@@ -55,8 +58,8 @@ export function dayMeasures(plant: Plant, slots: Slots, left: Left): DayMeasures
     efficiency: (isBuilt || electricity > 0) && spent > 0 ? useful / spent : null,
     standingLoss,
     standingLossCost: lossCost(standingLoss, sum(slots.fromBoiler), fuel, electricity, prices),
-    cost: isBuilt ? fuel * prices.fuel + electricity * prices.electricity : null,
-    lowestRoom: arrangementOf(heating.arrangement).heated ? Math.min(...trace.of.air) : null,
+    cost: isBuilt ? billOf(prices, fuel, electricity) : null,
+    lowestRoom: arrangementOf(heating.arrangement).heated ? air[indexOfLeast(air)] : null,
   };
 }
 
@@ -70,7 +73,7 @@ function lossCost(
 ): number | null {
   const heat = (fuel > 0 ? fromBoiler : 0) + electricity;
   if (heat <= 0) return null;
-  return (loss * (fuel * prices.fuel + electricity * prices.electricity)) / heat;
+  return (loss * billOf(prices, fuel, electricity)) / heat;
 }
 
 /** Hot water at the tap a minute after each draw was opened, and the hottest at the tap, read off the samples. */
@@ -84,12 +87,6 @@ export function atTheTap(draw: DrawReport, { time, of, samples }: Trace): DrawRe
   const isLong = draw.to - draw.from >= MINUTE;
   const afterMinute = isLong ? valueAt(time, of.arriving, draw.from + MINUTE) : null;
   return { ...draw, hottest, afterMinute };
-}
-
-function indexOfLeast(values: Float64Array): number {
-  let least = 0;
-  for (let i = 1; i < values.length; i++) if (values[i] < values[least]) least = i;
-  return least;
 }
 
 const MINUTE = 60; // s

@@ -1,5 +1,6 @@
 import { isLit, timeOf } from '../../shared/phaseTime.ts';
 import type { Measures, Phase } from '../../shared/result.ts';
+import type { Joules } from '../../shared/units.ts';
 import type { Variant } from '../../shared/variant.ts';
 import type { Slots } from '../solve/slots.ts';
 
@@ -46,7 +47,12 @@ export function energyUse(
     efficiency: fuel > 0 ? heat / fuel : null,
     condensingShare: heat > 0 ? sum(slots.whileCondensing) / heat : null,
     electricity,
-    cost: fuel * prices.fuel + electricity * prices.electricity,
+    cost: billOf(prices, fuel, electricity),
     carbon: fuel * prices.fuelCarbon + electricity * prices.electricityCarbon,
   };
+}
+
+/** What fuel and electricity cost, in the user's currency. */
+export function billOf(prices: Variant['prices'], fuel: Joules, electricity: Joules): number {
+  return fuel * prices.fuel + electricity * prices.electricity;
 }

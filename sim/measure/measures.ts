@@ -8,7 +8,7 @@ import { primaryVelocity } from '../plant/primaryFlows.ts';
 import { energyUse } from './energyUse.ts';
 import { heldByPrimary } from './primaryHeat.ts';
 import { roomMeasures } from './rooms.ts';
-import { belowUsable, usable } from './usable.ts';
+import { belowUsable, usableIn } from './usable.ts';
 
 /** What a run left behind, as far as the measures need it. */
 interface Left {
@@ -25,8 +25,7 @@ interface Left {
 /** The numbers that answer the question, from one run. */
 export function measuresOf(plant: Plant, slots: Slots, left: Left, trace: Trace): Measures {
   const { layers, layerVolume } = plant.cylinder;
-  const { cold } = plant.inlet;
-  const litresAt = (state: readonly number[]) => usable(state, 0, layers, layerVolume, cold);
+  const litresAt = (state: readonly number[]) => usableIn(plant, state);
   const calls = left.marks.filter(({ mark }) => mark.kind === 'hotWaterCalled');
   const satisfied = left.marks.find(({ mark }) => mark.kind === 'statSatisfied');
   const recovery = satisfied?.mark.at ?? null;

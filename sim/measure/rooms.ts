@@ -3,6 +3,7 @@ import type { Measures, Trace } from '../../shared/result.ts';
 import { heatingSpread, sufficientFlow } from '../closures/sufficientFlow.ts';
 import type { Plant } from '../plant/plant.ts';
 import { fabricStart, houseLoss } from '../plant/house.ts';
+import { indexOfLeast } from './least.ts';
 
 type Rooms = Pick<Measures, 'lowestRoom' | 'lowestRoomAt' | 'coldRoomTime' | 'sufficientFlow'>;
 
@@ -45,10 +46,4 @@ function shareBelow(from: number, to: number): number {
   if (from >= 0 && to >= 0) return 0;
   const below = from < 0 ? -from : -to;
   return below / Math.abs(to - from);
-}
-
-function indexOfLeast(values: Float64Array): number {
-  let least = 0;
-  for (let i = 1; i < values.length; i++) if (values[i] < values[least]) least = i;
-  return least;
 }

@@ -1,5 +1,6 @@
 import type { Celsius, CubicMetres } from '../../shared/units.ts';
 import { MIXED, mixedShare } from '../closures/mixedLitres.ts';
+import type { Plant } from '../plant/plant.ts';
 
 /**
  * Mixed water at 40 °C that a store holds, m³: every layer at 40 °C or more, let down with cold water. An estimate from
@@ -19,6 +20,11 @@ export function usable(
     if (T[layer] >= MIXED) sum += layerVolume * Math.max(1, mixedShare(T[layer], cold));
   }
   return sum;
+}
+
+/** The same of a whole store. @param T  [layer] °C, or a state that begins with the layers */
+export function usableIn({ cylinder, inlet }: Plant, T: ArrayLike<number>): CubicMetres {
+  return usable(T, 0, cylinder.layers, cylinder.layerVolume, inlet.cold);
 }
 
 /** Store water below 40 °C, m³. */

@@ -3,7 +3,7 @@ import type { CubicMetres, Metres, Watts } from '../../shared/units.ts';
 import type { Variant } from '../../shared/variant.ts';
 import { layerConductance } from '../closures/conduction.ts';
 import { lossPerKelvin } from '../closures/storeLoss.ts';
-import type { Water } from '../closures/water.ts';
+import { volumetricHeat, type Water } from '../closures/water.ts';
 import { metals } from '../closures/metals.ts';
 
 /** The stratified store, cut into equal layers. Fixed during a run. */
@@ -34,7 +34,7 @@ export function makeCylinder(variant: Variant, water: Water): Cylinder {
   const diameter = 2 * Math.sqrt(area / Math.PI);
   const metal = metals[wallMaterial];
   const side = Math.PI * diameter * layerHeight;
-  const waterHeat = water.density(BOOK_TEMPERATURE) * water.specificHeat(BOOK_TEMPERATURE);
+  const waterHeat = volumetricHeat(water, BOOK_TEMPERATURE);
 
   // Standing loss spread over the surface: side, and the two ends on the first and last layer
   const perArea = lossPerKelvin(variant.cylinder) / (side * layers + 2 * area);

@@ -8,7 +8,7 @@ import {
   inletRichardson,
   turbulentShare,
 } from '../closures/inletMixing.ts';
-import type { Water } from '../closures/water.ts';
+import { volumetricHeat, type Water } from '../closures/water.ts';
 
 /** Cold water that enters as a jet and stirs what it meets. Fixed during a run. */
 export interface InletJet {
@@ -27,7 +27,6 @@ export interface InletJet {
 /** The jet of a variant, or null where the height over which cold water is spread is typed. */
 export function makeInletJet({ draw, cylinder }: Variant, water: Water): InletJet | null {
   if (draw.inlet === 'asTyped') return null;
-  const T = STORE;
   return {
     water,
     fitting: draw.inlet === 'plain' ? 'side' : 'impingement',
@@ -35,7 +34,7 @@ export function makeInletJet({ draw, cylinder }: Variant, water: Water): InletJe
     height: draw.inletHeight,
     area: cylinder.volume / cylinder.height,
     storeHeight: cylinder.height,
-    diffusivity: water.conductivity(T) / (water.density(T) * water.specificHeat(T)),
+    diffusivity: water.conductivity(STORE) / volumetricHeat(water, STORE),
   };
 }
 

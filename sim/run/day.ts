@@ -9,7 +9,6 @@ import { atTheTap, dayMeasures } from '../measure/day.ts';
 import { hygieneOf } from '../measure/hygiene.ts';
 import { makePlant } from '../plant/plant.ts';
 import { tapPipeContent } from '../plant/tapPipe.ts';
-import { withoutDraw } from '../solve/decided.ts';
 import { startMemory } from '../solve/startMemory.ts';
 import { type Snapshot, System } from '../solve/system.ts';
 import { type Marched, march } from './march.ts';
@@ -149,10 +148,10 @@ function* reheat(system: System, duration: Seconds): Generator<number, Snapshot>
     tolerance: TOLERANCE,
     until: ({ kind }) => kind === 'statSatisfied',
   });
-  return withoutDraw(end);
+  return end;
 }
 
-/** A start at midnight with the store, and what stands before the tap, as another moment left it. */
+/** A start at midnight with the store and its sensor as another moment left them. */
 function midnightAfter(system: System, { state: warm }: Snapshot): Snapshot {
   const { state } = system.start();
   const { layers, bead } = system.slots;

@@ -4,7 +4,7 @@ import type { CubicMetres, Seconds } from '../../shared/units.ts';
 import { type Variant, withSetting } from '../../shared/variant.ts';
 import { MIXED } from '../closures/mixedLitres.ts';
 import { ownDraws } from '../demand/schedule.ts';
-import { usable } from '../measure/usable.ts';
+import { usableIn } from '../measure/usable.ts';
 import { makePlant, type Plant } from '../plant/plant.ts';
 import { type Snapshot, System } from '../solve/system.ts';
 import { firstHour } from './firstHour.ts';
@@ -38,9 +38,12 @@ export function* delivered(variant: Variant): Generator<number, Delivered> {
   const { layers } = system.slots;
   function* at(when: DeliveredAt['when'], time: Seconds, { state }: Snapshot) {
     const T = state.slice(0, layers);
-    const { layerVolume } = alone.cylinder;
-    const estimate = usable(T, 0, layers, layerVolume, alone.inlet.cold);
-    return { when, at: time, estimate, drawn: yield* usableByDraw(alone, T) };
+    return {
+      when,
+      at: time,
+      estimate: usableIn(alone, T),
+      drawn: yield* usableByDraw(alone, T),
+    };
   }
   const moments: DeliveredAt[] = [yield* at('start', 0, start)];
   if (satisfied) moments.push(yield* at('satisfied', satisfied.mark.at, satisfied.snapshot));

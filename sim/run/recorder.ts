@@ -3,7 +3,7 @@ import type { Seconds } from '../../shared/units.ts';
 import { waterAroundCoil } from '../plant/coil.ts';
 import type { System } from '../solve/system.ts';
 import { arrivingSlot } from '../solve/tap.ts';
-import { usable } from '../measure/usable.ts';
+import { usableIn } from '../measure/usable.ts';
 
 const names = Object.keys(quantities) as Quantity[];
 
@@ -25,7 +25,7 @@ export class Recorder {
   /** Takes one sample: evaluates the derivative at a state and keeps what it says. */
   sample(time: Seconds, y: ArrayLike<number>): void {
     const { plant, slots, derivative, control } = this.#system;
-    const { layers, layerVolume } = plant.cylinder;
+    const { layers } = plant.cylinder;
     derivative.at(y);
     const { flows } = derivative;
     const { coil, radiatorRate } = control.service;
@@ -62,7 +62,7 @@ export class Recorder {
     of.drawFlow.push(control.tap.draw?.flow ?? 0);
     of.arriving.push(y[arrivingSlot(plant, slots)]);
     of.outlet.push(flows.outlet);
-    of.usable.push(usable(y, 0, layers, layerVolume, plant.inlet.cold));
+    of.usable.push(usableIn(plant, y));
   }
 
   /** The samples so far. */

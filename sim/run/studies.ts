@@ -2,7 +2,7 @@ import { dayPattern, type PatternDraw } from '../../shared/drawPattern.ts';
 import type { Mark, Study, StudyPoint } from '../../shared/result.ts';
 import type { Seconds } from '../../shared/units.ts';
 import { type Variant, withSetting } from '../../shared/variant.ts';
-import { usable } from '../measure/usable.ts';
+import { usableIn } from '../measure/usable.ts';
 import { makePlant, type Plant } from '../plant/plant.ts';
 import { withoutDraw } from '../solve/decided.ts';
 import { type Snapshot, System } from '../solve/system.ts';
@@ -64,7 +64,7 @@ function* studyPoint(
   countsCalls: boolean,
 ): Generator<number, StudyPoint> {
   const plant = makePlant(cylinderAlone(variant));
-  const litres = (at: MarkedState | undefined) => (at ? usableIn(plant, at.snapshot) : null);
+  const litres = (at: MarkedState | undefined) => (at ? usableIn(plant, at.snapshot.state) : null);
   const start = new System(plant).start();
   const first = yield* until(plant, start, 'statSatisfied', variant.run.duration, []);
   const called = first
@@ -121,11 +121,6 @@ function* callsOnSecondDay(plant: Plant, from: Snapshot): Generator<number, numb
 /** Values in order, the present one among them. */
 function withPresent(values: readonly number[], present: number): number[] {
   return [...new Set([...values, present])].sort((a, b) => a - b);
-}
-
-function usableIn(plant: Plant, { state }: Snapshot): number {
-  const { layers, layerVolume } = plant.cylinder;
-  return usable(state, 0, layers, layerVolume, plant.inlet.cold);
 }
 
 const HEIGHTS = 16;
