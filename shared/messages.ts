@@ -1,4 +1,5 @@
-import type { Result, Study } from './result.ts';
+import type { Result } from './result.ts';
+import type { Study } from './study.ts';
 import type { Variant } from './variant.ts';
 
 /** To the worker. A newer `run` supersedes an older one; `stop` ends whatever is under way. */
@@ -9,6 +10,8 @@ export type Request =
       readonly variant: Variant;
       /** Without the studies while a handle is being dragged. */
       readonly studies: boolean;
+      /** Instead of the run and the studies beside it: why it takes so long. */
+      readonly why?: boolean;
     }
   | { readonly kind: 'stop' };
 

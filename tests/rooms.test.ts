@@ -32,6 +32,7 @@ const rooms: Rooms = {
 
   'src/worker/run.worker.ts': ['src/worker/', 'sim/run/', 'shared/'],
   'src/worker/studies.ts': ['src/worker/', 'sim/run/', 'shared/'],
+  'src/worker/why.ts': ['src/worker/', 'sim/run/', 'shared/'],
   'src/worker/': ['src/worker/', 'shared/'],
   'src/state/': ['src/state/', 'src/worker/', 'shared/', 'svelte'],
   'src/drawing/': ['src/drawing/', 'src/charts/', 'src/state/', 'shared/', 'd3', 'svelte'],

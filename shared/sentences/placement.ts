@@ -1,6 +1,7 @@
 import { duration, figure, litres, metres, minutes } from '../format.ts';
 import { lowestCoil } from '../fittedCoils.ts';
-import type { Result, Study, StudyPoint } from '../result.ts';
+import type { Result } from '../result.ts';
+import type { Study, StudyPoint } from '../study.ts';
 import { shownTime } from './phases.ts';
 import { change, difference, ends, nearestTo } from './points.ts';
 import { type FigureWords, type Sentence, say } from './sentence.ts';

@@ -1,5 +1,5 @@
 import { dash } from '../format.ts';
-import type { StudyPoint } from '../result.ts';
+import type { StudyPoint } from '../study.ts';
 
 /** The points with the lowest and the highest setting. */
 export function ends(points: readonly StudyPoint[]): [StudyPoint, StudyPoint] {

@@ -1,6 +1,7 @@
 import { dayPattern } from '../drawPattern.ts';
 import { celsius, dash, duration, figure, litres, minutes, settingText } from '../format.ts';
-import type { Result, Study, StudyPoint } from '../result.ts';
+import type { Result } from '../result.ts';
+import type { Study, StudyPoint } from '../study.ts';
 import { change, difference, ends, nearestTo } from './points.ts';
 import { type FigureWords, type Sentence, say } from './sentence.ts';
 

@@ -12,6 +12,7 @@ import type { Water } from '../closures/water.ts';
 import { coilArea, tubeOf } from './coilTube.ts';
 import type { Cylinder } from './cylinder.ts';
 import { stillCoefficient } from './restingCoil.ts';
+import { footLayer } from './sensed.ts';
 
 /** The coils of a cylinder at one primary flow, cut where the layers are cut, in the order the water flows. */
 export interface CoilRun {
@@ -67,6 +68,30 @@ export function makeCoilRun(
     still: Float64Array.from(still),
     stretch: Int32Array.from([...stretch, layer.length]),
     tube,
+  };
+}
+
+/** The same coils with so many times the surface. */
+export function enlarged(run: CoilRun, factor: number): CoilRun {
+  return { ...run, size: run.size.map((size) => size * factor) };
+}
+
+/** A coil that leaves its water as warm as the store, all of it in the layer where the foot of the lowest coil lies. */
+export function unlimitedCoil(
+  variant: Variant,
+  cylinder: Cylinder,
+  water: Water,
+  massFlow: KilogramsPerSecond,
+): CoilRun {
+  const heatRate = massFlow * water.specificHeat(PRIMARY_TEMPERATURE);
+  return {
+    massFlow,
+    heatRate,
+    layer: Int32Array.of(footLayer(cylinder, variant)),
+    size: Float64Array.of(UNLIMITED * heatRate),
+    stretch: Int32Array.of(0, 1),
+    still: Float64Array.of(0),
+    tube: [null],
   };
 }
 
@@ -156,4 +181,5 @@ function cut(coil: Coil, cylinder: Cylinder): { layer: number; share: number }[]
   return coil.flowEnters === 'top' ? pieces.reverse() : pieces;
 }
 
+const UNLIMITED = 100; // times the flow: the rest of the difference is lost in rounding
 const STRETCHES = 5; // of one coil; a coefficient for every piece moves the recovery time by 0.05 %

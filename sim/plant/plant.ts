@@ -3,7 +3,7 @@ import { arrangementOf } from '../../shared/arrangements.ts';
 import type { Variant } from '../../shared/variant.ts';
 import { constantWater, tabulatedWater, volumetricHeat, type Water } from '../closures/water.ts';
 import { type Burner, makeBurner } from './burner.ts';
-import { type CoilRun, makeCoilRun } from './coil.ts';
+import { type CoilRun, enlarged, makeCoilRun, unlimitedCoil } from './coil.ts';
 import { withRatedAreas } from './coilTube.ts';
 import { type Cylinder, makeCylinder } from './cylinder.ts';
 import { type Inlet, makeInlet } from './drawOff.ts';
@@ -15,6 +15,7 @@ import { makePrimary, type Primary } from './primary.ts';
 import { type PrimaryFlows, primaryFlows } from './primaryFlows.ts';
 import { makeRadiators, type Radiators } from './radiators.ts';
 import { makeRestingCoil } from './restingCoil.ts';
+import { atHeight, meanAboveFoot, type Sensed } from './sensed.ts';
 import { makeTapPipe } from './tapPipe.ts';
 
 /** A boiler as built: its burner, and the water it heats on its way round. */
@@ -44,16 +45,34 @@ export interface Plant {
   /** Null where the tap is at the store, or nearly. */
   readonly tapPipe: PipeCells | null;
   readonly immersion: Immersion | null;
+  /** What the sensor is in. */
+  readonly sensed: Sensed;
 }
 
-/** Makes an installation ready for a run. */
-export function makePlant(variant: Variant): Plant {
+/** What is other than the settings say, to ask what one thing costs or how much an unknown matters. */
+export interface Altered {
+  /** In place of the flows that follow from the settings. */
+  readonly flows?: PrimaryFlows;
+  /** Times what the coils conduct; `unlimited`: all the surface one could wish for, at their foot. */
+  readonly coil?: number | 'unlimited';
+  /** The sensor has the mean temperature of all that the coils can heat, wherever it sits. */
+  readonly sensesMean?: boolean;
+}
+
+/** Makes an installation ready for a run. @param altered  nothing, for the installation as it is set */
+export function makePlant(variant: Variant, altered: Altered = {}): Plant {
   const water = waters[variant.run.water];
   const cylinder = makeCylinder(variant, water);
   const sized = withRatedAreas(variant, water);
-  const flows = primaryFlows(sized, water);
+  const flows = altered.flows ?? primaryFlows(sized, water);
   const density = water.density(PRIMARY_TEMPERATURE);
-  const coilAlone = makeCoilRun(sized, cylinder, water, flows.coilAlone * density);
+  const coilAt = (flow: number): CoilRun => {
+    const { coil = 1 } = altered;
+    if (coil === 'unlimited') return unlimitedCoil(sized, cylinder, water, flow * density);
+    const run = makeCoilRun(sized, cylinder, water, flow * density);
+    return coil === 1 ? run : enlarged(run, coil);
+  };
+  const coilAlone = coilAt(flows.coilAlone);
   const perFlow = volumetricHeat(water, PRIMARY_TEMPERATURE); // J/(m³ K)
   const primary = makePrimary(variant, water, flows.coilAlone);
   const { both } = arrangementOf(variant.heating.arrangement);
@@ -62,10 +81,7 @@ export function makePlant(variant: Variant): Plant {
     cylinder,
     flows,
     coilAlone,
-    coilShared:
-      both.coilRuns && both.radiatorsRun
-        ? makeCoilRun(sized, cylinder, water, flows.coilShared * density)
-        : coilAlone,
+    coilShared: both.coilRuns && both.radiatorsRun ? coilAt(flows.coilShared) : coilAlone,
     radiatorsAlone: flows.radiatorsAlone * perFlow,
     radiatorsShared: flows.radiatorsShared * perFlow,
     primary,
@@ -88,6 +104,8 @@ export function makePlant(variant: Variant): Plant {
     inlet: makeInlet(variant, cylinder, waters.measured),
     tapPipe: makeTapPipe(variant, water),
     immersion: makeImmersion(variant, cylinder),
+    sensed:
+      altered.sensesMean === true ? meanAboveFoot(cylinder, variant) : atHeight(cylinder, variant),
   };
 }
 

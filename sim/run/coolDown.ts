@@ -1,5 +1,5 @@
 import type { CoolDown } from '../../shared/coolDown.ts';
-import type { Study } from '../../shared/result.ts';
+import type { Study } from '../../shared/study.ts';
 import { valueAt } from '../../shared/sampleAt.ts';
 import type { Seconds } from '../../shared/units.ts';
 import type { Variant } from '../../shared/variant.ts';

@@ -1,6 +1,7 @@
 import type { DayRun } from '../../shared/day.ts';
 import type { PatternDraw } from '../../shared/drawPattern.ts';
-import type { Mark, Study } from '../../shared/result.ts';
+import type { Mark } from '../../shared/result.ts';
+import type { Study } from '../../shared/study.ts';
 import type { Kelvins, Seconds } from '../../shared/units.ts';
 import { type Variant, withSetting } from '../../shared/variant.ts';
 import { dayDraws } from '../demand/dayDraws.ts';

@@ -1,5 +1,5 @@
 import { type Delivered, type DeliveredAt, DELIVERY_FLOW } from '../../shared/delivery.ts';
-import type { Study } from '../../shared/result.ts';
+import type { Study } from '../../shared/study.ts';
 import type { CubicMetres, Seconds } from '../../shared/units.ts';
 import { type Variant, withSetting } from '../../shared/variant.ts';
 import { MIXED } from '../closures/mixedLitres.ts';

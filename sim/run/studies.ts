@@ -1,5 +1,6 @@
 import { dayPattern, type PatternDraw } from '../../shared/drawPattern.ts';
-import type { Mark, Study, StudyPoint } from '../../shared/result.ts';
+import type { Mark } from '../../shared/result.ts';
+import type { Study, StudyPoint } from '../../shared/study.ts';
 import type { Seconds } from '../../shared/units.ts';
 import { type Variant, withSetting } from '../../shared/variant.ts';
 import { usableIn } from '../measure/usable.ts';

@@ -2,7 +2,7 @@ import { flowTarget } from '../control/flowTarget.ts';
 import { sensorRate } from '../control/sensor.ts';
 import type { Mounting } from '../../shared/mounting.ts';
 import { burnerHeat, condenses, inputOf, inputRate } from '../plant/burner.ts';
-import { conductionRates, standingLossRates, temperatureAt } from '../plant/cylinder.ts';
+import { conductionRates, standingLossRates } from '../plant/cylinder.ts';
 import { heatToFabric, houseLoss } from '../plant/house.ts';
 import { idealPath } from '../plant/idealBoiler.ts';
 import { immersionRates } from '../plant/immersion.ts';
@@ -46,7 +46,7 @@ export class Derivative {
    */
   at(y: ArrayLike<number>): number[] {
     this.calls++;
-    const { cylinder, radiators, house, immersion, variant, built } = this.#plant;
+    const { cylinder, radiators, house, immersion, variant, built, sensed } = this.#plant;
     const { service, tap, pools, immersionIsOn } = this.#control;
     const { net, rates, flows } = this;
     const slots = this.#slots;
@@ -77,9 +77,8 @@ export class Derivative {
 
     // Sensor: follows the water at its height, drawn towards the air by its mounting
     const { lag, airShare } = this.#mounting;
-    const height = variant.stat.sensorHeight;
-    const water = temperatureAt(cylinder, y, height);
-    const waterRate = temperatureAt(cylinder, rates, height);
+    const water = sensed(y);
+    const waterRate = sensed(rates);
     rates[slots.bead] = sensorRate(
       water + airShare * (cylinder.surroundings - water),
       (1 - airShare) * waterRate,

@@ -1,7 +1,7 @@
 import { arrangementOf } from '../../shared/arrangements.ts';
 import type { Celsius } from '../../shared/units.ts';
 import type { Mounting } from '../../shared/mounting.ts';
-import { cylinderStart, temperatureAt } from '../plant/cylinder.ts';
+import { cylinderStart } from '../plant/cylinder.ts';
 import { fabricStart, houseLoss } from '../plant/house.ts';
 import { outsideAt } from '../plant/outside.ts';
 import type { Plant } from '../plant/plant.ts';
@@ -19,7 +19,7 @@ export function startState(plant: Plant, slots: Slots, mounting: Mounting): numb
   cylinderStart(cylinder, variant).forEach((temperature, layer) => {
     state[layer] = temperature;
   });
-  const water = temperatureAt(cylinder, state, variant.stat.sensorHeight);
+  const water = plant.sensed(state);
   state[slots.bead] = water + mounting.airShare * (cylinder.surroundings - water);
   state[slots.clock] = programme.startsAt;
 

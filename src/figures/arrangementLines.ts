@@ -1,5 +1,6 @@
 import { figure } from '../../shared/format.ts';
-import type { Quantity, Result, Study } from '../../shared/result.ts';
+import type { Quantity, Result } from '../../shared/result.ts';
+import type { Study } from '../../shared/study.ts';
 import { valueAt } from '../../shared/sampleAt.ts';
 import type { Seconds } from '../../shared/units.ts';
 import type { TableOf } from '../charts/table.ts';

@@ -1,5 +1,5 @@
 import { figure } from '../../shared/format.ts';
-import type { Study, StudyPoint } from '../../shared/result.ts';
+import type { Study, StudyPoint } from '../../shared/study.ts';
 import type { TableOf } from '../charts/table.ts';
 
 export type PlacementStudy = Extract<Study, { readonly kind: 'placement' }>;

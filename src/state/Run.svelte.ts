@@ -1,5 +1,6 @@
 import type { Reply, Request } from '../../shared/messages.ts';
-import type { Result, Study } from '../../shared/result.ts';
+import type { Result } from '../../shared/result.ts';
+import type { Study } from '../../shared/study.ts';
 import type { Variant } from '../../shared/variant.ts';
 
 /** The latest study of each kind; null until the first has come. */
@@ -13,6 +14,9 @@ export const noStudies: Studies = {
   coolDown: null,
   delivery: null,
   day: null,
+  minutes: null,
+  changes: null,
+  spread: null,
 };
 
 /** How a request ended. `superseded`: a newer one took its place. `lost`: the worker died. */
@@ -55,6 +59,7 @@ export class Run {
   fault = $state.raw<Fault | null>(null);
 
   #start: () => Port;
+  #why: boolean;
   #port: Port | null = null;
   #number = 0;
   #sentAt = 0;
@@ -66,9 +71,13 @@ export class Run {
   #patience: ReturnType<typeof setTimeout> | undefined;
   #held: ReturnType<typeof setTimeout> | undefined;
 
-  /** @param start  makes the worker; called again when one has died */
-  constructor(start: () => Port) {
+  /**
+   * @param start  makes the worker; called again when one has died
+   * @param why    asks each time why it takes so long, instead of for the run and what is beside it
+   */
+  constructor(start: () => Port, why = false) {
     this.#start = start;
+    this.#why = why;
   }
 
   /**
@@ -151,6 +160,7 @@ export class Run {
       number: this.#number,
       variant: asked.variant,
       studies: asked.studies,
+      why: this.#why,
     });
   }
 

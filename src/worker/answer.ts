@@ -1,9 +1,11 @@
 import type { Reply, Request } from '../../shared/messages.ts';
-import type { Result, Study } from '../../shared/result.ts';
+import type { Result } from '../../shared/result.ts';
+import type { SoFar, Study } from '../../shared/study.ts';
 import type { Variant } from '../../shared/variant.ts';
 import { buffersOf } from './buffersOf.ts';
 
-type StudyOf = (variant: Variant) => Generator<number, Study>;
+/** Yields the share done, and where it is drawn before it is finished, what is known so far. */
+export type StudyOf = (variant: Variant) => Generator<number | SoFar, Study>;
 
 /** What the worker can do. Each generator yields the share done, 0 to 1, and returns what it found. */
 export interface Work {
@@ -11,6 +13,9 @@ export interface Work {
   /** One after the other, when the request asks for them; fetched once the first result stands. */
   readonly studies: () => Promise<readonly StudyOf[]>;
   readonly studyCount: number;
+  /** The same, when the request asks why. */
+  readonly why: () => Promise<readonly StudyOf[]>;
+  readonly whyCount: number;
 }
 
 /** How the handler reaches the world, so that a test can stand in for it. */
@@ -44,16 +49,19 @@ export function answering(work: Work, line: Line): (request: Request) => void {
   }
 
   async function answer(request: Extract<Request, { kind: 'run' }>): Promise<void> {
-    const { number, variant } = request;
+    const { number, variant, why = false } = request;
     const isStale = () => newest !== request;
-    const parts = request.studies ? work.studyCount + 1 : 1;
+    const runs = why ? 0 : 1;
+    const parts = runs + (why ? work.whyCount : request.studies ? work.studyCount : 0);
     try {
-      const result = await inSlices(work.run(variant), number, 0, parts, isStale);
-      if (!result) return;
-      line.post({ kind: 'result', number, result }, buffersOf(result));
-      const studies = request.studies ? await work.studies() : [];
+      if (!why) {
+        const result = await inSlices(work.run(variant), number, 0, parts, isStale);
+        if (!result) return;
+        line.post({ kind: 'result', number, result }, buffersOf(result));
+      }
+      const studies = why ? await work.why() : request.studies ? await work.studies() : [];
       for (const [done, study] of studies.entries()) {
-        const found = await inSlices(study(variant), number, done + 1, parts, isStale);
+        const found = await inSlices(study(variant), number, runs + done, parts, isStale);
         if (!found) return;
         line.post({ kind: 'study', number, study: found }, buffersOf(found));
       }
@@ -66,7 +74,7 @@ export function answering(work: Work, line: Line): (request: Request) => void {
 
   /** Runs to the end, or gives null when a newer request makes this one stale. */
   async function inSlices<T>(
-    steps: Generator<number, T>,
+    steps: Generator<number | SoFar, T>,
     number: number,
     part: number,
     parts: number,
@@ -76,8 +84,10 @@ export function answering(work: Work, line: Line): (request: Request) => void {
     for (;;) {
       const step = steps.next();
       if (step.done) return step.value;
-      if (line.now() - since < SLICE) continue;
-      line.post({ kind: 'progress', number, done: (part + step.value) / parts }, []);
+      const { done, study } = typeof step.value === 'number' ? untold(step.value) : step.value;
+      if (study !== null) line.post({ kind: 'study', number, study }, []);
+      else if (line.now() - since < SLICE) continue;
+      line.post({ kind: 'progress', number, done: (part + done) / parts }, []);
       await line.tick();
       if (isStale()) return null;
       since = line.now();
@@ -89,6 +99,8 @@ export function answering(work: Work, line: Line): (request: Request) => void {
     if (newest && !isWorking) void answerAll();
   };
 }
+
+const untold = (done: number) => ({ done, study: null });
 
 /** Work between two looks at the messages, ms; half a frame at 60 frames a second. */
 const SLICE = 8;

@@ -1,4 +1,5 @@
-import type { Result, Study } from '../../shared/result.ts';
+import type { Result } from '../../shared/result.ts';
+import type { Study } from '../../shared/study.ts';
 
 /** The memory behind the traces of a result or a study, each piece once: moved, not copied. */
 export function buffersOf(found: Result | Study): ArrayBuffer[] {
@@ -10,6 +11,8 @@ export function buffersOf(found: Result | Study): ArrayBuffer[] {
       return tracesOf([found.day]);
     case 'coolDown':
       return piecesOf([found.time, found.top, found.mean, found.bottom, found.loss]);
+    case 'spread':
+      return piecesOf([found.time, found.lowReading, found.medianReading, found.highReading]);
     default:
       return [];
   }

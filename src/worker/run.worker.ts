@@ -1,13 +1,15 @@
 import { simulate } from '../../sim/run/simulate.ts';
 import { answering } from './answer.ts';
 import { channelTick } from './channelTick.ts';
-import { STUDY_COUNT } from './studyCount.ts';
+import { STUDY_COUNT, WHY_COUNT } from './studyCount.ts';
 
 const answer = answering(
   {
     run: simulate,
     studies: async () => (await import('./studies.ts')).studies,
     studyCount: STUDY_COUNT,
+    why: async () => (await import('./why.ts')).why,
+    whyCount: WHY_COUNT,
   },
   {
     post: (reply, transfer) => self.postMessage(reply, { transfer }),

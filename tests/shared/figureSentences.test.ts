@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { defaultVariant } from '../../shared/fields.ts';
 import { presets, presetVariant } from '../../shared/presets.ts';
-import type { Result, Study, StudyPoint } from '../../shared/result.ts';
+import type { Result } from '../../shared/result.ts';
+import type { Study, StudyPoint } from '../../shared/study.ts';
 import {
   arrangementFinding,
   differentialFinding,

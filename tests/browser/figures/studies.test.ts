@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { page, userEvent } from 'vitest/browser';
 import { render } from 'vitest-browser-svelte';
 import '../../../src/tokens.css';
-import type { StudyPoint } from '../../../shared/result.ts';
+import type { StudyPoint } from '../../../shared/study.ts';
 import Differential from '../../../src/figures/Differential.svelte';
 import Placement from '../../../src/figures/Placement.svelte';
 import Rooms from '../../../src/figures/Rooms.svelte';

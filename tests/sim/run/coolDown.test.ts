@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { defaultVariant } from '../../../shared/fields.ts';
-import type { Study } from '../../../shared/result.ts';
+import type { Study } from '../../../shared/study.ts';
 import { valueAt } from '../../../shared/sampleAt.ts';
 import { type Variant, withSetting } from '../../../shared/variant.ts';
 import { lossPerKelvin } from '../../../sim/closures/storeLoss.ts';

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { plainVariant } from '../../make/plainVariant.ts';
-import type { Study } from '../../../shared/result.ts';
+import type { Study } from '../../../shared/study.ts';
 import { withSetting } from '../../../shared/variant.ts';
 import { simulateToEnd } from '../../../sim/run/simulate.ts';
 import { arrangementStudy, differentialStudy, placementStudy } from '../../../sim/run/studies.ts';

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { defaultVariant } from '../../../shared/fields.ts';
 import type { CoolDown } from '../../../shared/coolDown.ts';
-import type { Study } from '../../../shared/result.ts';
+import type { Study } from '../../../shared/study.ts';
 import { withSetting } from '../../../shared/variant.ts';
 import { coolDownDomain, coolDownTable } from '../../../src/figures/coolDownTable.ts';
 import { coolDownStudy } from '../../../sim/run/coolDown.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { StudyPoint } from '../../../shared/result.ts';
+import type { StudyPoint } from '../../../shared/study.ts';
 import {
   missedStretches,
   nearestPoint,

@@ -129,7 +129,7 @@ describe('waiting', () => {
     const { run, ports } = made();
     void run.request(variant(1), true);
     ports[0].say({ kind: 'study', number: 1, study: { kind: 'placement', points: [] } });
-    expect(Object.keys(run.studies)).toHaveLength(6);
+    expect(Object.keys(run.studies)).toHaveLength(9);
     expect(run.studiesAreStale).toBe(true);
     ports[0].say({ kind: 'finished', number: 1 });
     expect(run.studiesAreStale).toBe(false);

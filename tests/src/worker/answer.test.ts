@@ -2,7 +2,8 @@ import { expect, test } from 'vitest';
 import { defaultVariant } from '../../../shared/fields.ts';
 import type { DayRun } from '../../../shared/day.ts';
 import type { Reply } from '../../../shared/messages.ts';
-import type { Result, Study } from '../../../shared/result.ts';
+import type { Result } from '../../../shared/result.ts';
+import type { Study } from '../../../shared/study.ts';
 import { withSetting } from '../../../shared/variant.ts';
 import { answering, type Work } from '../../../src/worker/answer.ts';
 import { buffersOf } from '../../../src/worker/buffersOf.ts';
@@ -29,6 +30,8 @@ function made(steps: number, part: Partial<Work> = {}) {
     },
     studies: async () => [],
     studyCount: 0,
+    why: async () => [],
+    whyCount: 0,
     ...part,
   };
   const answer = answering(work, {
