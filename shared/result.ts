@@ -1,3 +1,4 @@
+import type { Pace } from './pace.ts';
 import type {
   Celsius,
   CubicMetres,
@@ -20,6 +21,8 @@ export interface Result {
   readonly marks: readonly Mark[];
   /** Who had the boiler and what held it, one after the other without gaps. */
   readonly phases: readonly Phase[];
+  /** What set the pace: the constraint whose relaxation would bring most heat. */
+  readonly pace: Pace;
   readonly measures: Measures;
   readonly balance: Balance;
   readonly cost: Cost;

@@ -1,10 +1,8 @@
 import { celsius, duration, litres, metres, percent, shown } from '../format.ts';
-import { timeOf } from '../phaseTime.ts';
 import type { Result } from '../result.ts';
 import { cutIn, headline } from './bench.ts';
-import { cycles, paceSetter } from './pace.ts';
-import { heatingPhases, reheatPhases, servesCoil, shownTime, worthSaying } from './phases.ts';
-import { type FigureWords, measured, type Sentence, say } from './sentence.ts';
+import { cycles, minutesOf, paceSaid, paceShares } from './pace.ts';
+import { capital, type FigureWords, measured, type Sentence, say } from './sentence.ts';
 
 /** What the reheat curves say: what holds the boiler, then how flow, return and bottom run. */
 export function reheatFinding(result: Result): FigureWords {
@@ -15,32 +13,13 @@ function reheatHeading(result: Result): Sentence {
   const { measures } = result;
   if (measures.recovery === null || measures.hotWaterCalls === 0) return headline(result);
   if (result.variant.immersion.used === 'insteadOfBoiler') return headline(result);
-  const without = timeOf(reheatPhases(result), (phase) => !servesCoil(phase));
-  if (without >= worthSaying) {
-    return say`For ${duration(without)} of the reheat the boiler does not serve the coil.`;
-  }
-  const atOutput = measured(measures, 'outputLimitTime');
-  const atFlow = measured(measures, 'flowLimitTime');
   if (cycles(result)) {
     return say`The coil takes less than the boiler’s least output: the burner is at its least for ${measured(measures, 'minimumTime')} and goes on and off.`;
   }
-  switch (paceSetter(result)) {
-    case 'boiler':
-      return say`The boiler sets the pace for all ${atOutput} of heating.`;
-    case 'mostlyBoiler':
-      return say`The boiler sets the pace for ${atOutput} of heating.`;
-    case 'coil':
-      return say`The coil sets the pace for all ${atFlow} of heating.`;
-    case 'mostlyCoil':
-      return say`The coil sets the pace for ${atFlow} of heating.`;
-    default:
-  }
-  const held = measures.outputLimitTime + measures.flowLimitTime;
-  const isHeld = timeOf(heatingPhases(result), servesCoil) - held < shownTime;
-  if (!isHeld || measures.outputLimitTime < shownTime || measures.flowLimitTime < shownTime) {
-    return headline(result);
-  }
-  return say`After ${atOutput} at full output the coil cannot keep up.`;
+  const [first] = paceShares(result);
+  if (first === undefined) return headline(result);
+  const whole = measured(measures, 'recovery');
+  return say`${capital(paceSaid([first.key]))} for ${minutesOf(result, first)} of the ${whole}.`;
 }
 
 function reheatSummary({ measures, trace, outcome }: Result): Sentence[] {

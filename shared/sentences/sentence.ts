@@ -40,3 +40,8 @@ export function say(strings: TemplateStringsArray, ...values: readonly Part[]): 
 export function measured(measures: Measures, key: keyof Measures): Part {
   return { text: measureText(key, measures[key]), measure: key };
 }
+
+/** A clause at the start of a sentence. */
+export function capital(words: string): string {
+  return words.slice(0, 1).toUpperCase() + words.slice(1);
+}

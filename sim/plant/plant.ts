@@ -1,5 +1,6 @@
 import { PRIMARY_TEMPERATURE } from '../../shared/conventions.ts';
 import { arrangementOf } from '../../shared/arrangements.ts';
+import type { CubicMetresPerSecond } from '../../shared/units.ts';
 import type { Variant } from '../../shared/variant.ts';
 import { constantWater, tabulatedWater, volumetricHeat, type Water } from '../closures/water.ts';
 import { type Burner, makeBurner } from './burner.ts';
@@ -33,6 +34,8 @@ export interface Plant {
   readonly coilAlone: CoilRun;
   /** The coil with its share of the flow while the radiators run too. */
   readonly coilShared: CoilRun;
+  /** The coil at any flow, m³/s. */
+  readonly coilAt: (flow: CubicMetresPerSecond) => CoilRun;
   /** Primary flow times specific heat through the radiators, alone and shared, W/K. */
   readonly radiatorsAlone: number;
   readonly radiatorsShared: number;
@@ -66,7 +69,7 @@ export function makePlant(variant: Variant, altered: Altered = {}): Plant {
   const sized = withRatedAreas(variant, water);
   const flows = altered.flows ?? primaryFlows(sized, water);
   const density = water.density(PRIMARY_TEMPERATURE);
-  const coilAt = (flow: number): CoilRun => {
+  const coilAt = (flow: CubicMetresPerSecond): CoilRun => {
     const { coil = 1 } = altered;
     if (coil === 'unlimited') return unlimitedCoil(sized, cylinder, water, flow * density);
     const run = makeCoilRun(sized, cylinder, water, flow * density);
@@ -81,6 +84,7 @@ export function makePlant(variant: Variant, altered: Altered = {}): Plant {
     cylinder,
     flows,
     coilAlone,
+    coilAt,
     coilShared: both.coilRuns && both.radiatorsRun ? coilAt(flows.coilShared) : coilAlone,
     radiatorsAlone: flows.radiatorsAlone * perFlow,
     radiatorsShared: flows.radiatorsShared * perFlow,

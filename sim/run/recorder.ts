@@ -1,9 +1,11 @@
+import type { Pace } from '../../shared/pace.ts';
 import { type Quantity, quantities, type Trace } from '../../shared/result.ts';
 import type { Seconds } from '../../shared/units.ts';
 import { waterAroundCoil } from '../plant/coil.ts';
 import type { System } from '../solve/system.ts';
 import { arrivingSlot } from '../solve/tap.ts';
 import { usableIn } from '../measure/usable.ts';
+import { PaceLog } from './paceLog.ts';
 
 const names = Object.keys(quantities) as Quantity[];
 
@@ -13,9 +15,12 @@ export class Recorder {
   readonly #time: number[] = [];
   readonly #layers: number[] = [];
   readonly #of: Record<Quantity, number[]>;
+  readonly #pace: PaceLog | null;
 
-  constructor(system: System) {
+  /** @param withPace  also what sets the pace, which takes four passes through the coil more */
+  constructor(system: System, withPace = false) {
     this.#system = system;
+    this.#pace = withPace ? new PaceLog(system) : null;
     this.#of = Object.fromEntries(names.map((name) => [name, [] as number[]])) as Record<
       Quantity,
       number[]
@@ -63,6 +68,13 @@ export class Recorder {
     of.arriving.push(y[arrivingSlot(plant, slots)]);
     of.outlet.push(flows.outlet);
     of.usable.push(usableIn(plant, y));
+    this.#pace?.sample(y);
+  }
+
+  /** What set the pace; of a recorder that was asked for it. */
+  pace(): Pace {
+    if (this.#pace === null) throw new Error('the pace was not recorded; expected it to be');
+    return this.#pace.pace(this.#time);
   }
 
   /** The samples so far. */

@@ -30,7 +30,7 @@ export function* simulate(
 ): Generator<number, Result> {
   const plant = makePlant(variant);
   const system = new System(plant);
-  const recorder = new Recorder(system);
+  const recorder = new Recorder(system, true);
   const { duration } = variant.run;
   const marched = yield* march(system, {
     from: system.start(),
@@ -51,6 +51,7 @@ export function* simulate(
     trace,
     marks: marched.marks.map(({ mark }) => mark),
     phases: marched.phases,
+    pace: recorder.pace(),
     measures: measuresOf(plant, system.slots, marched, trace),
     balance: balanceOf(plant, system.slots, marched.start, marched.end.state),
     cost: marched.cost,

@@ -1,9 +1,9 @@
 import { figure } from '../../shared/format.ts';
+import { paceAt, paceWords } from '../../shared/pace.ts';
 import { type Quantity, quantities, type Result } from '../../shared/result.ts';
 import { valueAt } from '../../shared/sampleAt.ts';
 import { fromSI, type Seconds, units } from '../../shared/units.ts';
 import type { TableOf } from '../charts/table.ts';
-import { heldBy } from './limitStretches.ts';
 
 const columns: readonly Quantity[] = [
   'top',
@@ -32,7 +32,7 @@ export function reheatTable(result: Result, end: Seconds): TableOf {
     columns: [
       'min',
       ...columns.map((key) => `${quantities[key].label}, ${units[quantities[key].unit].symbol}`),
-      'boiler held by',
+      'what sets the pace',
     ],
     rows: times.map((at) => [
       figure(at / 60, at % 60 === 0 ? 0 : 1),
@@ -40,7 +40,7 @@ export function reheatTable(result: Result, end: Seconds): TableOf {
         const { unit, digits } = quantities[key];
         return figure(fromSI(valueAt(trace.time, trace.of[key], at), unit), digits);
       }),
-      heldBy(result, at),
+      paceWords(paceAt(result, at)),
     ]),
   };
 }

@@ -1,4 +1,5 @@
 import { defaultVariant } from '../../shared/fields.ts';
+import { type Constraint, gaining, type Pace } from '../../shared/pace.ts';
 import type { Measures, Phase, Quantity, Result } from '../../shared/result.ts';
 import { quantities } from '../../shared/result.ts';
 import type { Variant } from '../../shared/variant.ts';
@@ -69,6 +70,7 @@ export function inventedResult(wish: Wish = {}): Result {
       ...(recovery === null ? [] : [{ at: recovery, kind: 'statSatisfied' as const }]),
     ],
     phases: phasesOf(heatUp, end),
+    pace: paceOfPhases(phasesOf(heatUp, end), samples),
     measures: { ...measuresOf(recovery, heatUp), ...wish.measures },
     balance: {
       fromBoiler: 4.4e7,
@@ -113,6 +115,20 @@ function phasesOf(heatUp: number, end: number): Phase[] {
     });
   }
   return phases;
+}
+
+/** Full output is the boiler's pace, a flow at its limit the coil's; nothing gains. */
+export function paceOfPhases(phases: readonly Phase[], samples: number): Pace {
+  const by = (limit: Phase['limit']): Constraint => {
+    if (limit === 'off') return 'satisfied';
+    return limit === 'output' ? 'output' : 'coil';
+  };
+  return {
+    stretches: phases.map(({ from, to, limit }) => ({ from, to, by: [by(limit)] })),
+    gain: Object.fromEntries(
+      gaining.map((key) => [key, new Float64Array(samples)]),
+    ) as unknown as Pace['gain'],
+  };
 }
 
 function measuresOf(recovery: number | null, heatUp: number): Measures {

@@ -4,6 +4,7 @@ import { measureText } from '../../shared/format.ts';
 import { presets, presetVariant } from '../../shared/presets.ts';
 import type { Phase, Result } from '../../shared/result.ts';
 import { findingOf, plain, type Sentence } from '../../shared/sentences.ts';
+import { paceOfPhases } from '../make/result.ts';
 import { type FieldPath, withSetting } from '../../shared/variant.ts';
 import { simulateToEnd } from '../../sim/run/simulate.ts';
 
@@ -33,6 +34,7 @@ function held(phases: readonly Phase[], waiting = 0): Result {
   return {
     ...worked,
     phases,
+    pace: paceOfPhases(phases, worked.trace.samples),
     measures: {
       ...worked.measures,
       recovery: 40 * minute,
@@ -59,7 +61,8 @@ describe('the finding', () => {
     expect(findingOf(held([phase(0, 15, 'output'), phase(15, 40, 'flowLimit')])).map(text)).toEqual(
       [
         'From cold to 60 °C at the sensor in 40.0 min.',
-        'The boiler is at full output for 15.0 min of them; after that its flow is at the 80 °C limit for 25.0 min and the coil passes what it can.',
+        'The coil sets the pace for 25.0 min, boiler output for 15.0 min.',
+        'The boiler is at full output for 15.0 min; after that its flow is at the 80 °C limit for 25.0 min and the coil passes what it can.',
         'The trade’s formula, all this heat at full boiler output, would say 30.0 min: 10.0 min too few.',
       ],
     );
@@ -68,17 +71,17 @@ describe('the finding', () => {
       phase(5, 20, 'output'),
       phase(20, 40, 'flowLimit'),
     ]);
-    expect(text(findingOf(mixed)[1])).toBe(
-      'The boiler is at full output for 15.0 min of them; for 25.0 min its flow is at the 80 °C limit and the coil passes what it can.',
+    expect(text(findingOf(mixed)[2])).toBe(
+      'The boiler is at full output for 15.0 min; for 25.0 min its flow is at the 80 °C limit and the coil passes what it can.',
     );
   });
 
   test('a boiler at full output for all 40 min, and a flow at its limit for all 40 min', () => {
     expect(text(findingOf(held([phase(0, 40, 'output')]))[1])).toBe(
-      'The boiler is at full output for all 40.0 min of heating: the boiler, not the coil, sets the pace.',
+      'Boiler output sets the pace for 40.0 min.',
     );
     expect(text(findingOf(held([phase(0, 40, 'flowLimit')]))[1])).toBe(
-      'The flow is at its 80 °C limit for all 40.0 min of heating: the coil and its flow, not the boiler’s output, set the pace.',
+      'The coil sets the pace for 40.0 min.',
     );
   });
 
@@ -86,7 +89,7 @@ describe('the finding', () => {
     const shared = held([phase(10, 30, 'output', true), phase(30, 40, 'output')], 10);
     expect(findingOf(shared).map(text)).toEqual([
       'Back to 60 °C at the sensor in 40.0 min.',
-      'The boiler is at full output for all 30.0 min of heating: the boiler, not the coil, sets the pace.',
+      'Boiler output sets the pace for 30.0 min.',
       'Of the whole, 10.0 min pass before the stat calls.',
       'The radiators take part of the boiler’s heat for 20.0 min.',
       'The trade’s formula, all this heat at full boiler output, says the same: 30.0 min.',
@@ -144,7 +147,7 @@ describe('the finding', () => {
       const numbers = sentences.flatMap(({ parts }) =>
         parts.filter((part) => typeof part !== 'string'),
       );
-      expect(numbers.length).toBeGreaterThanOrEqual(result.measures.recovery === null ? 0 : 3);
+      expect(numbers.length).toBeGreaterThanOrEqual(result.measures.recovery === null ? 0 : 2);
       for (const number of numbers) {
         expect(number.text).toBe(measureText(number.measure, result.measures[number.measure]));
       }

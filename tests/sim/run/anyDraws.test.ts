@@ -11,6 +11,7 @@ import { Recorder } from '../../../sim/run/recorder.ts';
 import { TOLERANCE } from '../../../sim/run/simulate.ts';
 import { System } from '../../../sim/solve/system.ts';
 import { anyDraws, type DrawnRun } from '../../make/anyDraws.ts';
+import { paceOfPhases } from '../../make/result.ts';
 
 /** Keeps the least that left the store while a tap was open, and by how much a tap that mixes wanted more than hot alone. */
 class Watcher extends Recorder {
@@ -77,6 +78,7 @@ function runOf({ variant, draws }: DrawnRun) {
   const result: Result = {
     ...{ variant, trace, outcome: marched.outcome, phases: marched.phases, cost: marched.cost },
     marks: marched.marks.map(({ mark }) => mark),
+    pace: paceOfPhases(marched.phases, trace.samples),
     measures: measuresOf(plant, slots, marched, trace),
     balance: balanceOf(plant, slots, marched.start, marched.end.state),
   };

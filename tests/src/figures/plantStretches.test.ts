@@ -9,7 +9,6 @@ import {
   immersionStretches,
   valveStretches,
 } from '../../../src/figures/plantStretches.ts';
-import { limitStretches } from '../../../src/figures/limitStretches.ts';
 import { inventedResult } from '../../make/result.ts';
 
 const invented = inventedResult(); // 20 min at full output, 20 min at the flow limit, then off
@@ -89,18 +88,6 @@ test('an immersion heater on from 60 to 960 s is on for 15.0 min', () => {
     ['off', 960, 1200],
   ]);
   expect(found[1].minutes).toBe('15.0');
-});
-
-test('limits new with the whole plant keep their words: least, resting, overrun, valve, locked out', () => {
-  const limits = ['minimum', 'resting', 'overrun', 'valve', 'lockedOut'] as const;
-  const phases = limits.map((limit, index) => phase(60 * index, 60 * index + 60, { limit }));
-  expect(limitStretches({ ...invented, phases }).map(({ words }) => words[0])).toEqual([
-    'boiler at its least',
-    'burner resting',
-    'pump overrun',
-    'valve moving',
-    'boiler locked out',
-  ]);
 });
 
 test.each(presets.map((preset) => [preset.title, preset] as const))(

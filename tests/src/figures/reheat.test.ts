@@ -1,10 +1,12 @@
 import { linearScale } from '../../../src/charts/scale.ts';
 import { describe, expect, test } from 'vitest';
 import { simulateToEnd } from '../../../sim/run/simulate.ts';
+import { type Constraint, constraints } from '../../../shared/pace.ts';
 import { presets, presetVariant } from '../../../shared/presets.ts';
+import type { Result } from '../../../shared/result.ts';
 import { valueAt } from '../../../shared/sampleAt.ts';
 import { comb } from '../../../src/figures/comb.ts';
-import { heldBy, limitStretches } from '../../../src/figures/limitStretches.ts';
+import { paceRibbon } from '../../../src/figures/paceRibbon.ts';
 import { temperatureTop, timeEnd } from '../../../src/figures/reheatFrames.ts';
 import { lineEnd } from '../../../src/figures/reheatLines.ts';
 import { reheatTable } from '../../../src/figures/reheatTable.ts';
@@ -31,50 +33,40 @@ describe('the axes of the reheat curve', () => {
   });
 });
 
-describe('what held the boiler', () => {
-  test('20 min at full output, 20 min at the flow limit, then off', () => {
-    expect(limitStretches(invented).map(({ pattern, minutes }) => [pattern, minutes])).toEqual([
+describe('what set the pace', () => {
+  const ribbon = (stretches: Result['pace']['stretches']) =>
+    paceRibbon({ pace: { ...invented.pace, stretches } });
+
+  test('20 min boiler output, 20 min the coil, then satisfied without minutes', () => {
+    expect(paceRibbon(invented).map(({ pattern, minutes }) => [pattern, minutes])).toEqual([
       ['output', '20.0'],
-      ['flowLimit', '20.0'],
+      ['surface', '20.0'],
       ['off', ''],
     ]);
-    expect(heldBy(invented, 600)).toBe('boiler at full output');
-    expect(heldBy(invented, 1200)).toBe('flow at its limit');
-    expect(heldBy(invented, 1e9)).toBe('off');
   });
 
-  test('2 neighbouring phases of one kind are 1 stretch, and one of 0.1 s is left out', () => {
-    const [first] = invented.phases;
-    const phases = [
-      first,
-      { ...first, from: 1200, to: 1200.1, limit: 'idle' as const },
-      { ...first, from: 1200.1, to: 1800 },
-    ];
-    expect(limitStretches({ ...invented, phases })).toHaveLength(1);
-    expect(limitStretches({ ...invented, phases })[0].minutes).toBe('30.0');
+  test('a lead that is shared has 2 patterns and both words, the stronger first', () => {
+    const [shared] = ribbon([{ from: 0, to: 600, by: ['coil', 'primaryFlow'] }]);
+    expect([shared.pattern, shared.under]).toEqual(['surface', 'stream']);
+    expect(shared.words).toEqual(['coil and primary flow', 'coil and flow', 'coil']);
   });
 
-  test('before the first call at 300 s the boiler waits', () => {
-    const [first] = invented.phases;
-    const waits = { ...first, coilRuns: false, limit: 'off' as const, from: 0, to: 300 };
-    const phases = [waits, { ...first, from: 300, to: 900 }];
-    const marks = [{ at: 300, kind: 'hotWaterCalled' as const }];
-    const patterns = limitStretches({ ...invented, phases, marks }).map(({ pattern }) => pattern);
-    expect(patterns).toEqual(['waiting', 'output']);
+  test('a stretch of 0.1 s is left out', () => {
+    expect(
+      ribbon([
+        { from: 0, to: 0.1, by: ['valve'] },
+        { from: 0.1, to: 60, by: ['coil'] },
+      ]),
+    ).toHaveLength(1);
   });
 
-  test.each(presets.map((preset) => [preset.title, preset] as const))(
-    'the stretches of "%s" reach from 0 s to the end without a gap over 1 s',
-    (_title, preset) => {
-      const result = simulateToEnd(presetVariant(preset));
-      const stretches = limitStretches(result);
-      expect(stretches[0].from).toBeLessThan(1);
-      expect(Math.abs(stretches[stretches.length - 1].to - result.outcome.at)).toBeLessThan(1);
-      stretches.slice(1).forEach((stretch, index) => {
-        expect(Math.abs(stretch.from - stretches[index].to)).toBeLessThan(1);
-      });
-    },
-  );
+  test('each of 11 constraints has a pattern of its own', () => {
+    const keys = Object.keys(constraints) as Constraint[];
+    const all = ribbon(
+      keys.map((key, index) => ({ from: 60 * index, to: 60 * index + 60, by: [key] })),
+    );
+    expect(new Set(all.map(({ pattern }) => pattern)).size).toBe(11);
+  });
 });
 
 describe('lines of the reheat curve', () => {
