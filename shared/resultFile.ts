@@ -11,7 +11,7 @@ export const resultFormat = 'reheat-bench result';
 
 /** A whole result for other programs: units in the keys, null where there is no value. */
 export function resultFile(result: Result): Record<string, unknown> {
-  const { variant, outcome, measures, marks, phases, balance, cost, trace } = result;
+  const { variant, outcome, measures, marks, phases, pace, balance, cost, trace } = result;
   const minutes = (seconds: number) => seconds / units.minute.factor;
   return {
     format: resultFormat,
@@ -25,6 +25,11 @@ export function resultFile(result: Result): Record<string, unknown> {
       fromMinutes: minutes(from),
       toMinutes: minutes(to),
       ...rest,
+    })),
+    pace: pace.stretches.map(({ from, to, by }) => ({
+      fromMinutes: minutes(from),
+      toMinutes: minutes(to),
+      by,
     })),
     balance: balanceFile(balance),
     cost,

@@ -1,7 +1,9 @@
 import { cautionsOf } from '../../shared/cautions.ts';
 import { duration, measureWords, shown } from '../../shared/format.ts';
+import { constraints } from '../../shared/pace.ts';
 import { type Balance, type Measures, measureRows, type Result } from '../../shared/result.ts';
 import { findingOf, limitWords, plain } from '../../shared/sentences.ts';
+import { paceShares } from '../../shared/sentences/pace.ts';
 import { lossRows } from '../../shared/sentences/standingLoss.ts';
 import { lossStanding } from '../closures/storeLoss.ts';
 import { closing } from './closing.ts';
@@ -14,6 +16,7 @@ export function report(result: Result): string {
     paragraph(findingOf(result).map(plain).join(' ')),
     `Measures\n${columns(measureLines(result.measures))}`,
     `Standing loss of the cylinder\n${columns(lossRows(lossStanding(result.variant.cylinder)))}`,
+    `What set the pace\n${columns(paceLines(result))}`,
     `What held the boiler\n${columns(phaseLines(result))}`,
     `Energy over the run of ${duration(result.outcome.at)}\n${columns(balanceLines(result.balance))}`,
     ...closing(cautionsOf(result.variant, result)),
@@ -24,6 +27,11 @@ export function report(result: Result): string {
 function measureLines(measures: Measures): string[][] {
   const keys = Object.keys(measureRows) as (keyof Measures)[];
   return keys.map((key) => [measureRows[key].label, measureWords(key, measures[key])]);
+}
+
+/** One line for each constraint that set the pace until the stat was satisfied, the longest first. */
+function paceLines(result: Result): string[][] {
+  return paceShares(result).map(({ key, time }) => [constraints[key].words[0], duration(time)]);
 }
 
 /** Neighbouring stretches with the same answer are one line. */
