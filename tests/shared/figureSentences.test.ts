@@ -2,15 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { defaultVariant } from '../../shared/fields.ts';
 import { presets, presetVariant } from '../../shared/presets.ts';
 import type { Result, Study, StudyPoint } from '../../shared/result.ts';
-import {
-  arrangementFinding,
-  differentialFinding,
-  placementFinding,
-  plain,
-  reheatFinding,
-  type Sentence,
-  sectionFinding,
-} from '../../shared/sentences.ts';
+import { placementFinding } from '../../shared/sentences/placement.ts';
+import { arrangementFinding, differentialFinding } from '../../shared/sentences/studies.ts';
+import { plain, reheatFinding, type Sentence, sectionFinding } from '../../shared/sentences.ts';
 import { withSetting } from '../../shared/variant.ts';
 import { simulateToEnd } from '../../sim/run/simulate.ts';
 
