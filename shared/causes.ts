@@ -1,4 +1,6 @@
-import type { FieldPath } from './variant.ts';
+import type { Setting } from './preset.ts';
+
+export type { Setting } from './preset.ts';
 
 /** A usual cause of slow hot water: the healthy house, on some day, with one thing wrong. */
 export interface Cause {
@@ -14,8 +16,6 @@ export interface Cause {
   /** What is wrong. */
   readonly wrong: readonly Setting[];
 }
-
-export type Setting = readonly [FieldPath, number | string];
 
 /** The causes, in the order the heat travels. */
 export const causes: readonly Cause[] = [

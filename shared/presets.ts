@@ -1,30 +1,12 @@
-import { type Cause, causes, type Setting } from './causes.ts';
-import { defaultVariant, fieldAt } from './fields.ts';
-import { toSI } from './units.ts';
-import { type Variant, withSetting } from './variant.ts';
+import { type Cause, causes } from './causes.ts';
+import { defaultVariant } from './fields.ts';
+import { type Preset, withSettings, workedExample } from './preset.ts';
+import type { Variant } from './variant.ts';
 
-/** A set of settings over the defaults that makes a recognisable installation. All are invented. */
-export interface Preset {
-  /** Its name on the command line. */
-  readonly key: string;
-  readonly title: string;
-  readonly description: string;
-  /** `cause`: the healthy house with one thing wrong. */
-  readonly group: 'house' | 'cause';
-  /** Why it is slow, one sentence; of a cause. */
-  readonly reason?: string;
-  /** Each setting in its shown unit. */
-  readonly sets: readonly Setting[];
-}
+export { type Preset, presetVariant, withSettings } from './preset.ts';
 
-/** Installations to start from. The first is the worked example of a first visit. */
+/** Installations to start from, after the worked example. */
 const houses: readonly Omit<Preset, 'group'>[] = [
-  {
-    key: 'family-as-found',
-    title: 'Family cylinder, as found',
-    description: 'Invented: 210 l unvented, 24 kW, 1 mm of scale on an ordinary coil.',
-    sets: [['coil.scaleThickness', 1]],
-  },
   {
     key: 'healthy-house',
     title: 'Healthy house',
@@ -150,8 +132,9 @@ const houses: readonly Omit<Preset, 'group'>[] = [
   },
 ];
 
-/** Everything to start from: installations, then causes. */
+/** Everything to start from: the worked example, installations, then causes. */
 export const presets: readonly Preset[] = [
+  workedExample,
   ...houses.map((house) => ({ ...house, group: 'house' as const })),
   ...causes.map(asPreset),
 ];
@@ -165,21 +148,7 @@ export function presetNamed(key: string): Preset | undefined {
   return presets.find((preset) => preset.key === key);
 }
 
-/** The variant a preset makes: its settings over the defaults. */
-export function presetVariant(preset: Preset): Variant {
-  return withSettings(defaultVariant(preset.title), preset.sets);
-}
-
 /** The healthy house on the day of a cause: the same but for what is wrong. */
 export function healthyVariant({ day }: Cause): Variant {
   return withSettings(defaultVariant('Healthy house'), day);
-}
-
-/** A variant with some settings, in their shown units, put to other values. */
-export function withSettings(variant: Variant, settings: readonly Setting[]): Variant {
-  return settings.reduce((changed, [path, value]) => {
-    const field = fieldAt(path);
-    const inside = field.kind === 'number' ? toSI(Number(value), field.unit) : value;
-    return withSetting(changed, path, inside);
-  }, variant);
 }

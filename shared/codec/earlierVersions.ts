@@ -1,5 +1,4 @@
-import type { Setting } from '../causes.ts';
-import { withSettings } from '../presets.ts';
+import { type Setting, withSettings } from '../preset.ts';
 import type { Variant } from '../variant.ts';
 
 /** What a file of each earlier version means by settings that neither it nor an older one could have. */

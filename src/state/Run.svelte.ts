@@ -80,6 +80,11 @@ export class Run {
     this.#why = why;
   }
 
+  /** Starts the worker before there is anything to ask. */
+  wake(): void {
+    this.#attempt(() => {});
+  }
+
   /**
    * Asks for a run, in place of any that was asked for before.
    * @param studies  also the studies beside the bench; left out while a handle is being dragged
@@ -165,9 +170,13 @@ export class Run {
   }
 
   #post(request: Request): void {
+    this.#attempt((port) => port.postMessage(request));
+  }
+
+  #attempt(use: (port: Port) => void): void {
     try {
       this.#port ??= this.#listen(this.#start());
-      this.#port.postMessage(request);
+      use(this.#port);
     } catch (fault) {
       this.#lose(fault instanceof Error ? `${fault.message}\n${fault.stack ?? ''}` : String(fault));
     }

@@ -1,4 +1,3 @@
-import { fromText, toText } from '../../shared/codec.ts';
 import type { Variant } from '../../shared/variant.ts';
 import type { Keep } from './keep.ts';
 
@@ -8,10 +7,16 @@ export type Kept =
   | { readonly kind: 'variant'; readonly variant: Variant; readonly at: Date }
   | { readonly kind: 'unreadable'; readonly message: string };
 
+/** Whether a last visit left anything to read. */
+export function holdsBench(keep: Keep): boolean {
+  return keep.read(KEY) !== null;
+}
+
 /** Reads the bench of the last visit. */
-export function readBench(keep: Keep): Kept {
+export async function readBench(keep: Keep): Promise<Kept> {
   const text = keep.read(KEY);
   if (text === null) return { kind: 'nothing' };
+  const { fromText } = await codec();
   const line = text.indexOf('\n');
   const at = new Date(text.slice(0, line));
   const found = fromText(text.slice(line + 1));
@@ -25,8 +30,16 @@ export function readBench(keep: Keep): Kept {
 }
 
 /** Keeps the bench for the next visit: the time, then the same text a file has. */
-export function keepBench(keep: Keep, variant: Variant, at: Date): boolean {
+export async function keepBench(keep: Keep, variant: Variant, at: Date): Promise<boolean> {
+  const { toText } = await codec();
   return keep.write(KEY, `${at.toISOString()}\n${toText(variant)}`);
+}
+
+// asked for once: after that a page that is being left still keeps its last change
+let fetched: Promise<typeof import('../../shared/codec.ts')> | undefined;
+function codec() {
+  fetched ??= import('../../shared/codec.ts');
+  return fetched;
 }
 
 const KEY = 'reheat-bench variant';

@@ -3,15 +3,9 @@ import { defaultVariant } from '../../shared/fields.ts';
 import { presets, presetVariant } from '../../shared/presets.ts';
 import type { Result } from '../../shared/result.ts';
 import type { Study, StudyPoint } from '../../shared/study.ts';
-import {
-  arrangementFinding,
-  differentialFinding,
-  placementFinding,
-  plain,
-  reheatFinding,
-  type Sentence,
-  sectionFinding,
-} from '../../shared/sentences.ts';
+import { placementFinding } from '../../shared/sentences/placement.ts';
+import { arrangementFinding, differentialFinding } from '../../shared/sentences/studies.ts';
+import { plain, reheatFinding, type Sentence, sectionFinding } from '../../shared/sentences.ts';
 import { withSetting } from '../../shared/variant.ts';
 import { simulateToEnd } from '../../sim/run/simulate.ts';
 

@@ -21,14 +21,14 @@ function memory(entries: Record<string, string> = {}): Keep & { entries: Record<
 const variant = withSetting(defaultVariant('my house'), 'stat.sensorHeight', 0.6);
 const at = new Date('2026-03-04T05:06:07Z');
 
-test('a bench with its sensor at 0.6 m comes back the same, with the minute it was kept', () => {
+test('a bench with its sensor at 0.6 m comes back the same, with the minute it was kept', async () => {
   const keep = memory();
-  expect(keepBench(keep, variant, at)).toBe(true);
-  expect(readBench(keep)).toEqual({ kind: 'variant', variant, at });
+  expect(await keepBench(keep, variant, at)).toBe(true);
+  expect(await readBench(keep)).toEqual({ kind: 'variant', variant, at });
 });
 
-test('0 kept benches are nothing, and say nothing', () => {
-  expect(readBench(memory())).toEqual({ kind: 'nothing' });
+test('0 kept benches are nothing, and say nothing', async () => {
+  expect(await readBench(memory())).toEqual({ kind: 'nothing' });
 });
 
 test.each([
@@ -37,12 +37,12 @@ test.each([
   ['with 9999 m of sensor height', (text: string) => text.replace('0.6', '9999')],
   ['in 1 line', (text: string) => text.replaceAll('\n', ' ')],
   ['empty, with 0 letters', () => ''],
-])('a kept bench %s is 1 sentence, not a blank page', (_what, spoil) => {
+])('a kept bench %s is 1 sentence, not a blank page', async (_what, spoil) => {
   const keep = memory();
-  keepBench(keep, variant, at);
+  await keepBench(keep, variant, at);
   const [key] = Object.keys(keep.entries);
   keep.entries[key] = spoil(keep.entries[key]);
-  expect(readBench(keep)).toMatchObject({ kind: 'unreadable', message: /worked example/ });
+  expect(await readBench(keep)).toMatchObject({ kind: 'unreadable', message: /worked example/ });
 });
 
 test('storage that throws on every use reads nothing, writes nothing and says so, with 0 faults', () => {

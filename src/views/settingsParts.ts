@@ -1,0 +1,5 @@
+// What takes and checks what is typed. The first result needs none of it, so it is fetched in one piece beside it.
+export { default as ProblemList } from '../fields/ProblemList.svelte';
+export { Entries } from '../state/Entries.svelte.ts';
+export { default as SensorStepper } from './SensorStepper.svelte';
+export { default as SettingsPanel } from './SettingsPanel.svelte';
