@@ -5,7 +5,11 @@ import { clock, figure, percent, shown } from '../format.ts';
 /** A few measures of a day under one name. */
 export interface MeasureGroup {
   readonly title: string;
-  readonly rows: readonly { readonly label: string; readonly text: string }[];
+  readonly rows: readonly {
+    readonly key: keyof DayMeasures;
+    readonly label: string;
+    readonly text: string;
+  }[];
 }
 
 const groups: readonly (readonly [title: string, keys: readonly (keyof DayMeasures)[]])[] = [
@@ -48,6 +52,7 @@ export function dayMeasureGroups({ measures, shownDays }: DayRun): MeasureGroup[
     rows: keys
       .filter((key) => measures[key] !== null)
       .map((key) => ({
+        key,
         label: dayMeasureRows[key].label,
         text: dayMeasureText(key, measures[key], shownDays),
       })),

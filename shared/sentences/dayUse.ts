@@ -15,13 +15,33 @@ export interface UsualUse {
   readonly reckoned: number;
 }
 
-/** What is usual, to set beside what was typed. */
-export function usualUseWords({ people, baths, showers, others, reckoned }: UsualUse): string {
-  return (
-    `In the mean ${figure(people, people % 1 === 0 ? 0 : 1)} ${people === 1 ? 'person takes' : 'people take'} ` +
-    `${figure(baths, 2)} baths and ${figure(showers, 2)} showers a day, and ${litres(others)} of hot water at sinks ` +
-    `(${citation('sap')}, Appendix J, in part from memory). For this floor area ${figure(reckoned, 1)} people are reckoned.`
-  );
+/** A number of the usual household, and which it is. */
+export interface UsePart {
+  readonly text: string;
+  readonly of: 'baths' | 'showers' | 'others' | 'people';
+}
+
+/** What is usual, to set beside what was typed, with its numbers apart. */
+export function usualUseParts(use: UsualUse): readonly (string | UsePart)[] {
+  const { people, baths, showers, others, reckoned } = use;
+  return [
+    `In the mean ${figure(people, people % 1 === 0 ? 0 : 1)} ${people === 1 ? 'person takes' : 'people take'} `,
+    { text: `${figure(baths, 2)} baths`, of: 'baths' },
+    ' and ',
+    { text: `${figure(showers, 2)} showers`, of: 'showers' },
+    ' a day, and ',
+    { text: litres(others), of: 'others' },
+    ` of hot water at sinks (${citation('sap')}, Appendix J, in part from memory). For this floor area `,
+    { text: `${figure(reckoned, 1)} people`, of: 'people' },
+    ' are reckoned.',
+  ];
+}
+
+/** The same as plain text. */
+export function usualUseWords(use: UsualUse): string {
+  return usualUseParts(use)
+    .map((part) => (typeof part === 'string' ? part : part.text))
+    .join('');
 }
 
 /** What a load profile asks in a day. */

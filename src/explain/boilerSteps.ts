@@ -1,13 +1,12 @@
 import { DESIGN_SPREAD, RATED_RETURN } from '../../shared/conventions.ts';
-import type { Result } from '../../shared/result.ts';
 import { boilerEfficiency, boilerEfficiencyRecord } from '../../sim/closures/boilerEfficiency.ts';
 import { loadFlowRecord, weatherFlowRecord } from '../../sim/closures/heatingCurve.ts';
-import type { Reading } from './reading.ts';
+import type { Reading, Sampled } from './reading.ts';
 import { belowTarget, burnerGives, fuelBurnt } from './relations/burner.ts';
 import { type Step, worked } from './working.ts';
 
 /** Heat of a boiler as built: fuel times efficiency, and what the efficiency follows from. */
-export function burnerSteps(result: Result, { of }: Reading): Step[] {
+export function burnerSteps(result: Sampled, { of }: Reading): Step[] {
   const [fuel, heat] = [of('fuel'), of('boilerHeat')];
   return [
     worked(burnerGives, { fuel, efficiency: fuel > 0 ? heat / fuel : Number.NaN }),
@@ -16,7 +15,7 @@ export function burnerSteps(result: Result, { of }: Reading): Step[] {
 }
 
 /** The fuel behind the heat. */
-export function fuelSteps(result: Result, { of }: Reading): Step[] {
+export function fuelSteps(result: Sampled, { of }: Reading): Step[] {
   const [fuel, heat] = [of('fuel'), of('boilerHeat')];
   return [
     worked(fuelBurnt, { power: heat, efficiency: fuel > 0 ? heat / fuel : Number.NaN }),
@@ -25,7 +24,7 @@ export function fuelSteps(result: Result, { of }: Reading): Step[] {
 }
 
 /** Efficiency at a return and a load. @param fuel  burnt, gross, W */
-export function efficiencyStep({ variant }: Result, back: number, fuel: number): Step {
+export function efficiencyStep({ variant }: Sampled, back: number, fuel: number): Step {
   const { output, efficiencyShift } = variant.boiler;
   const most = output / (boilerEfficiency(RATED_RETURN, 1) + efficiencyShift);
   return worked(boilerEfficiencyRecord, {
@@ -35,7 +34,7 @@ export function efficiencyStep({ variant }: Result, back: number, fuel: number):
 }
 
 /** Said beside the efficiency where the boiler departs from the curve. */
-export function efficiencyNote({ variant }: Result): string {
+export function efficiencyNote({ variant }: Sampled): string {
   const { model, efficiencyShift } = variant.boiler;
   if (model === 'ideal') return 'An ideal boiler burns no fuel that is counted.';
   return efficiencyShift === 0
@@ -44,7 +43,7 @@ export function efficiencyNote({ variant }: Result): string {
 }
 
 /** What the boiler aims at, and how far it is from it. */
-export function targetSteps({ variant }: Result, reading: Reading): Step[] {
+export function targetSteps({ variant }: Sampled, reading: Reading): Step[] {
   const { boiler, heating } = variant;
   const { of } = reading;
   const below = worked(belowTarget, { target: of('flowTarget'), flow: of('flow') });

@@ -1,4 +1,3 @@
-import type { Result } from '../../shared/result.ts';
 import type { Metal } from '../../shared/variant.ts';
 import { coilInside, reynolds } from '../../sim/closures/coilInside.ts';
 import { WALL_METALS } from '../../sim/closures/conduction.ts';
@@ -11,7 +10,7 @@ import { rayleigh } from '../../sim/closures/rayleigh.ts';
 import { scaleResistance } from '../../sim/closures/scale.ts';
 import { TUBE_METALS, tubeWall } from '../../sim/closures/tubeWall.ts';
 import { prandtl } from '../../sim/closures/water.ts';
-import { type Reading, waterOf } from './reading.ts';
+import { type Reading, type Sampled, waterOf } from './reading.ts';
 
 /** What the coil's conductance is made of at one moment, at the mean of the primary. SI, per outside area. */
 export interface CoilParts {
@@ -28,10 +27,15 @@ export interface CoilParts {
   readonly Ra: number;
   readonly Pr: number;
   readonly Re: number;
+  /** Of the water in the bore, at its mean: temperature, °C, and Prandtl number. */
+  readonly primary: number;
+  readonly primaryPr: number;
+  /** Bore over diameter of the turns. */
+  readonly curvature: number;
 }
 
 /** The parts of the coil's conductance, or null where it is given as a whole or the coil does not run. */
-export function coilParts(result: Result, reading: Reading): CoilParts | null {
+export function coilParts(result: Sampled, reading: Reading): CoilParts | null {
   const { coil } = result.variant;
   const primary = (reading.of('coilInlet') + reading.of('coilOutlet')) / 2;
   const tank = reading.of('coilWater');
@@ -72,6 +76,9 @@ export function coilParts(result: Result, reading: Reading): CoilParts | null {
     Ra: rayleigh(water, tube.outsideDiameter, film, difference),
     Pr: prandtl(water, film),
     Re: reynolds(water, tube.insideDiameter, massFlow, primary),
+    primary,
+    primaryPr: prandtl(water, primary),
+    curvature: tube.insideDiameter / tube.coilDiameter,
   };
 }
 

@@ -1,27 +1,26 @@
 import { shown } from '../../shared/format.ts';
-import type { Result } from '../../shared/result.ts';
 import { churchillChu, churchillChuRecord } from '../../sim/closures/coilOutside.ts';
-import {
-  curvedTube,
-  curvedLaminarRecord,
-  curvedTurbulentRecord,
-  coilFriction,
-  criticalReynolds,
-} from '../../sim/closures/coilInside.ts';
+import { curvedTube } from '../../sim/closures/coilInside.ts';
 import { exchangeRecord } from '../../sim/closures/exchange.ts';
 import { filmCoefficientRecord } from '../../sim/closures/filmCoefficient.ts';
 import { overallRecord } from '../../sim/closures/overallCoefficient.ts';
 import { scaleRecord } from '../../sim/closures/scale.ts';
 import { tubeWallRecord } from '../../sim/closures/tubeWall.ts';
-import { prandtl } from '../../sim/closures/water.ts';
+import { buoyancyWorking } from './buoyancyWorking.ts';
 import { coilParts } from './coilParts.ts';
-import { type Reading, waterOf } from './reading.ts';
+import { insideSteps, regimeNote, regimeWorking } from './insideWorkings.ts';
+import { type Reading, type Sampled, waterOf } from './reading.ts';
 import { type Working, type WorkingKey, worked } from './working.ts';
 
-type CoilKey = Extract<WorkingKey, `coil.${string}`>;
+export type CoilKey = Exclude<Extract<WorkingKey, `coil.${string}`>, 'coil.friction'>;
 
 /** The workings of what the coil conducts. @param when  e.g. `at 30 min` */
-export function coilWorking(key: CoilKey, result: Result, reading: Reading, when: string): Working {
+export function coilWorking(
+  key: CoilKey,
+  result: Sampled,
+  reading: Reading,
+  when: string,
+): Working {
   const { conductance: UA, heatRate: mc } = reading;
   if (key === 'coil.share') {
     return {
@@ -72,39 +71,35 @@ export function coilWorking(key: CoilKey, result: Result, reading: Reading, when
           }),
         ],
         note: `The film between tube and water is at ${shown(film, 'celsius', 1)}.`,
-        further: [{ label: 'what the coil conducts', key: 'coil.overall' }],
+        further: [
+          { label: 'what drives the water there', key: 'coil.buoyancy' },
+          { label: 'what the coil conducts', key: 'coil.overall' },
+        ],
       };
     }
-    case 'coil.inside': {
-      const primary = (reading.of('coilInlet') + reading.of('coilOutlet')) / 2;
-      const curvature = tube.insideDiameter / tube.coilDiameter;
-      const primaryPr = prandtl(water, primary);
-      const critical = criticalReynolds(curvature);
-      const isLaminar = Re <= critical;
+    case 'coil.inside':
       return {
         title: `${when} the primary gives ${small(hi, density)} to the bore`,
         steps: [
-          isLaminar
-            ? worked(curvedLaminarRecord, { Re, Pr: primaryPr, curvature })
-            : worked(curvedTurbulentRecord, {
-                Re: Math.max(Re, TURBULENT),
-                Pr: primaryPr,
-                f: coilFriction(Math.max(Re, TURBULENT), curvature),
-              }),
+          ...insideSteps(parts),
           worked(filmCoefficientRecord, {
             E: tube.insideEnhancement,
-            Nu: curvedTube(Re, primaryPr, curvature),
-            k: water.conductivity(primary),
+            Nu: curvedTube(Re, parts.primaryPr, parts.curvature),
+            k: water.conductivity(parts.primary),
             d: tube.insideDiameter,
           }),
         ],
-        note:
-          isLaminar || Re >= TURBULENT
-            ? ''
-            : `At a Reynolds number of ${Math.round(Re)} the flow is between laminar (${Math.round(critical)}) and turbulent (${TURBULENT}): the upper end is shown, and a straight line leads down from it.`,
-        further: [{ label: 'what the coil conducts', key: 'coil.overall' }],
+        note: regimeNote(parts),
+        further: [
+          { label: 'laminar or turbulent', key: 'coil.regime' },
+          { label: 'the pressure this costs', key: 'coil.friction' },
+          { label: 'what the coil conducts', key: 'coil.overall' },
+        ],
       };
-    }
+    case 'coil.regime':
+      return regimeWorking(parts, when);
+    case 'coil.buoyancy':
+      return buoyancyWorking(parts, water, when);
     case 'coil.wall':
       return {
         title: 'the wall of the tube holds the heat back',
@@ -127,5 +122,3 @@ export function coilWorking(key: CoilKey, result: Result, reading: Reading, when
       };
   }
 }
-
-const TURBULENT = 22_000; // source: vdiCoil, upper border of the transition; from memory

@@ -1,11 +1,10 @@
-import type { Result } from '../../shared/result.ts';
 import { conductionRecord } from '../../sim/closures/conduction.ts';
 import { metals } from '../../sim/closures/metals.ts';
-import { type Reading, waterOf } from './reading.ts';
+import { type Reading, type Sampled, waterOf } from './reading.ts';
 import { type Step, worked } from './working.ts';
 
 /** Conduction down the water and the wall of the cylinder, at the mean of the store. */
-export function columnStep(result: Result, reading: Reading): Step {
+export function columnStep(result: Sampled, reading: Reading): Step {
   const { cylinder } = result.variant;
   return worked(conductionRecord, {
     water: waterOf(result).conductivity(reading.mean) * cylinder.stirring,

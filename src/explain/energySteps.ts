@@ -1,9 +1,7 @@
 import { PRIMARY_TEMPERATURE } from '../../shared/conventions.ts';
-import { fittedCoils } from '../../shared/fittedCoils.ts';
 import { isLit, timeOf } from '../../shared/phaseTime.ts';
 import type { Measures, Phase, Result } from '../../shared/result.ts';
 import { valueAt } from '../../shared/sampleAt.ts';
-import type { Coil } from '../../shared/variant.ts';
 import { rootBetween } from '../../shared/rootBetween.ts';
 import { condensingShareRecord, netFromGrossRecord } from '../../sim/closures/boilerEfficiency.ts';
 import { copperTubes, tubeContent, tubeContentRecord } from '../../sim/closures/copperTube.ts';
@@ -16,6 +14,7 @@ import {
 } from '../../sim/closures/sufficientFlow.ts';
 import { volumetricHeat } from '../../sim/closures/water.ts';
 import { efficiencyStep } from './boilerSteps.ts';
+import { coilContent } from './coilContent.ts';
 import { flowSteps, speedStep } from './networkSteps.ts';
 import { waterOf } from './reading.ts';
 import { bill, carbonOfRun, heaterEnergy } from './relations/bills.ts';
@@ -165,19 +164,6 @@ function leftSteps(result: Result): Step[] {
     worked(storedHeatRecord, { volume, heatCapacity, rise }),
     worked(tubeContentRecord, { bore: copperTubes[primary.size].bore }),
   ];
-}
-
-/** Water in the coils as far as their tube is known, m³; NaN where one is known by its rating, which says nothing of it. */
-function coilContent({ variant }: Result): number {
-  return fittedCoils(variant).reduce((sum, coil) => sum + contentOf(coil), 0);
-}
-
-function contentOf({ given, area, length, tubeOutside, tubeWall }: Coil): number {
-  if (given === 'conductance') return 0;
-  if (given === 'rating') return Number.NaN;
-  const along = given === 'area' ? area / (Math.PI * tubeOutside) : length;
-  const bore = tubeOutside - 2 * tubeWall;
-  return (Math.PI / 4) * bore * bore * along;
 }
 
 /** The heat the house needs is the one at which its own working gives the measure. */

@@ -27,7 +27,10 @@ export function lossWorking(key: LossKey, cylinder: Variant['cylinder']): Workin
         title: `the cylinder loses ${perKelvinText(standing)}`,
         steps: lossSteps(cylinder),
         note: lossNote(cylinder),
-        further: [{ label: 'its class', key: 'store.energyClass' }],
+        further: [
+          { label: 'its class', key: 'store.energyClass' },
+          { label: 'left alone for a day', key: 'store.coolDown' },
+        ],
       };
     case 'store.energyClass':
       return {

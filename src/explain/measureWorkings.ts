@@ -2,7 +2,7 @@ import { measureWords } from '../../shared/format.ts';
 import { type Measures, measureRows, type Result } from '../../shared/result.ts';
 import { volumetricHeat } from '../../sim/closures/water.ts';
 import { columnStep } from './columnStep.ts';
-import { usableStep } from './momentWorkings.ts';
+import { usableSteps } from './momentWorkings.ts';
 import { energySteps } from './energySteps.ts';
 import { flowNote } from './networkSteps.ts';
 import { type Reading, readingAt, waterOf } from './reading.ts';
@@ -11,7 +11,8 @@ import { coldLeft, risePerMinute } from './relations/store.ts';
 import { coilPasses, flowNeeded, returnLeft } from './relations/stream.ts';
 import { heatThrough, meanOutput, recoveryTime, ruleTime } from './relations/timing.ts';
 import { coolingSteps } from './coolingSteps.ts';
-import { type Step, type Working, type WorkingKey, worked } from './working.ts';
+import { furtherOfMeasure } from './furtherOf.ts';
+import { type Step, type Working, worked } from './working.ts';
 
 /** The working of a measure of the whole run. */
 export function measureWorking(key: keyof Measures, result: Result): Working {
@@ -23,7 +24,7 @@ export function measureWorking(key: keyof Measures, result: Result): Working {
       value === null
         ? 'It was not reached during this run, so the numbers are left open.'
         : noteOf(key, result),
-    further: further[key] ?? [],
+    further: furtherOfMeasure[key] ?? [],
   };
 }
 
@@ -61,7 +62,7 @@ function stepsOf(key: keyof Measures, result: Result): Step[] {
     case 'usableAtStart':
     case 'usableAtSatisfied':
     case 'usableAtCall':
-      return [usableStep(result, read())];
+      return usableSteps(result, read());
     case 'coldAtSatisfied':
       return [
         worked(coldLeft, { volume: variant.cylinder.volume, hotVolume: read().hotVolume }),
@@ -164,29 +165,4 @@ const notes: Partial<Record<keyof Measures, string>> = {
   coldRoomTime: 'The minutes of the run below this are counted.',
   sufficientFlow:
     'On the mean outside temperature, with the flow the radiators have to themselves.',
-};
-
-const further: Partial<Record<keyof Measures, readonly { label: string; key: WorkingKey }[]>> = {
-  recovery: [
-    { label: 'heat through the coil', key: 'measure.coilHeat' },
-    { label: 'mean coil output', key: 'measure.meanCoilHeat' },
-    { label: 'the trade’s rule', key: 'measure.ruleTime' },
-  ],
-  ruleTime: [{ label: 'heat through the coil', key: 'measure.coilHeat' }],
-  meanCoilHeat: [{ label: 'what the coil passes now', key: 'moment.coilHeat' }],
-  coilHeat: [{ label: 'mean coil output', key: 'measure.meanCoilHeat' }],
-  peakCoilHeat: [{ label: 'what the coil passes now', key: 'moment.coilHeat' }],
-  flowLimitTime: [{ label: 'what the coil passes now', key: 'moment.coilHeat' }],
-  outputLimitTime: [{ label: 'what the boiler gives now', key: 'moment.boilerHeat' }],
-  minimumTime: [{ label: 'what the coil passes now', key: 'moment.coilHeat' }],
-  restingTime: [{ label: 'burner starts', key: 'measure.burnerStarts' }],
-  burnerStarts: [{ label: 'how long it was lit', key: 'measure.burnerTime' }],
-  fuel: [{ label: 'efficiency', key: 'measure.efficiency' }],
-  fuelForHeating: [{ label: 'all the fuel', key: 'measure.fuel' }],
-  efficiency: [{ label: 'efficiency now', key: 'moment.boilerHeat' }],
-  cost: [{ label: 'the fuel', key: 'measure.fuel' }],
-  carbon: [{ label: 'the fuel', key: 'measure.fuel' }],
-  coilFlow: [{ label: 'its speed', key: 'measure.primaryVelocity' }],
-  sufficientFlow: [{ label: 'what the radiators give now', key: 'moment.radiatorHeat' }],
-  coldAtSatisfied: [{ label: 'usable when satisfied', key: 'measure.usableAtSatisfied' }],
 };

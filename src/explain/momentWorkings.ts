@@ -2,9 +2,9 @@ import { hotShareRecord } from '../../sim/closures/outletBlend.ts';
 import { incomingCold } from '../../shared/coldWater.ts';
 import { PIPE_TEMPERATURE, WARMEST } from '../../shared/conventions.ts';
 import { celsius, litres, quantityText } from '../../shared/format.ts';
-import { type Quantity, quantities, type Result } from '../../shared/result.ts';
+import { type Quantity, quantities } from '../../shared/result.ts';
 import { copperTubes } from '../../sim/closures/copperTube.ts';
-import { MIXED } from '../../sim/closures/mixedLitres.ts';
+import { MIXED, mixedShareRecord } from '../../sim/closures/mixedLitres.ts';
 import {
   pipeHeatLossRecord,
   pipeSurfaceCoefficient,
@@ -18,17 +18,18 @@ import { burnerSteps, efficiencyNote, fuelSteps, targetSteps } from './boilerSte
 import { columnStep } from './columnStep.ts';
 import { type CircuitFlow, flowNote, flowSteps } from './networkSteps.ts';
 import { lossNote, lossSteps } from './lossSteps.ts';
-import { type Reading, waterOf } from './reading.ts';
+import { type Reading, type Sampled, waterOf } from './reading.ts';
 import { callsAt, houseLoses, outsideWave } from './relations/control.ts';
 import { cylinderLoss, risePerMinute, usableLitres } from './relations/store.ts';
 import { coilPasses, flowNeeded, returnLeft, streamHeat } from './relations/stream.ts';
 import { beadSteps, readingSteps, sensorNote } from './sensorSteps.ts';
-import { type Step, type Working, type WorkingKey, worked } from './working.ts';
+import { type Step, type Working, worked } from './working.ts';
+import { furtherOfMoment } from './furtherOf.ts';
 
 /** The working of a quantity at one moment. @param when  e.g. `at 30 min` */
 export function momentWorking(
   quantity: Quantity,
-  result: Result,
+  result: Sampled,
   reading: Reading,
   when: string,
 ): Working {
@@ -37,11 +38,11 @@ export function momentWorking(
     title: `${when}, ${quantities[quantity].label} ${text}`,
     steps: stepsOf(quantity, result, reading),
     note: noteOf(quantity, result, reading),
-    further: furtherOf(quantity),
+    further: furtherOfMoment[quantity] ?? [],
   };
 }
 
-function stepsOf(quantity: Quantity, result: Result, reading: Reading): Step[] {
+function stepsOf(quantity: Quantity, result: Sampled, reading: Reading): Step[] {
   const { variant } = result;
   const { of, heatRate: mc } = reading;
   switch (quantity) {
@@ -122,13 +123,13 @@ function stepsOf(quantity: Quantity, result: Result, reading: Reading): Step[] {
       ];
     case 'usable':
     case 'drawFlow':
-      return [usableStep(result, reading)];
+      return usableSteps(result, reading);
     case 'radiatorHeat':
     case 'radiator':
       return [
         worked(radiatorRecord, {
           rated: variant.heating.radiatorOutput,
-          excess: of('radiator') - of('air'),
+          excess: radiatorMean(reading) - of('air'),
           exponent: variant.heating.radiatorExponent,
         }),
       ];
@@ -159,8 +160,13 @@ function circuitFlow({ of }: Reading, key: 'coilFlow' | 'radiatorFlow'): Circuit
   return { flow: of(key), whole: coil + radiators, isShared: coil > 0 && radiators > 0 };
 }
 
+/** Mean of the water in the radiators, as the model has it: half way from flow to return while it runs. */
+function radiatorMean({ of }: Reading): number {
+  return of('radiatorFlow') > 0 ? (of('flow') + of('radiator')) / 2 : of('radiator');
+}
+
 /** The pipe between boiler and coil. */
-function pipeSteps({ variant }: Result, { of, heatRate: mc }: Reading): Step[] {
+function pipeSteps({ variant }: Sampled, { of, heatRate: mc }: Reading): Step[] {
   const { lossFrom, heatLoss, length, lagging, size } = variant.primary;
   const around = variant.cylinder.surroundings;
   const pipe = usualPipe(copperTubes[size].outside, lagging);
@@ -176,22 +182,22 @@ function pipeSteps({ variant }: Result, { of, heatRate: mc }: Reading): Step[] {
 }
 
 /** Terms of the daily wave at a moment. */
-function outsideAt({ variant }: Result, { at }: Reading) {
+function outsideAt({ variant }: Sampled, { at }: Reading) {
   const { outside: mean, outsideSwing: swing } = variant.house;
   return { mean, swing, hours: variant.programme.startsAt + at - WARMEST };
 }
 
-/** The litres of a reading, with the incoming cold of the variant. */
-export function usableStep({ variant }: Result, reading: Reading): Step {
-  return worked(usableLitres, {
-    hotVolume: reading.hotVolume,
-    hot: reading.hotVolume > 0 ? reading.hotMean : MIXED,
-    cold: incomingCold(variant.draw),
-    mixed: MIXED,
-  });
+/** The litres of a reading, with the incoming cold of the variant, and what each of its hot litres makes. */
+export function usableSteps({ variant }: Sampled, reading: Reading): Step[] {
+  const hot = reading.hotVolume > 0 ? reading.hotMean : MIXED;
+  const given = { hot, cold: incomingCold(variant.draw), mixed: MIXED };
+  return [
+    worked(usableLitres, { ...given, hotVolume: reading.hotVolume }),
+    worked(mixedShareRecord, given),
+  ];
 }
 
-function noteOf(quantity: Quantity, result: Result, reading: Reading): string {
+function noteOf(quantity: Quantity, result: Sampled, reading: Reading): string {
   switch (quantity) {
     case 'boilerHeat':
       return result.variant.boiler.model === 'asBuilt' ? efficiencyNote(result) : '';
@@ -238,45 +244,6 @@ function noteOf(quantity: Quantity, result: Result, reading: Reading): string {
       return 'The air falls until radiators and fabric make up for what the house loses.';
     default:
       return '';
-  }
-}
-
-function furtherOf(quantity: Quantity): { label: string; key: WorkingKey }[] {
-  switch (quantity) {
-    case 'coilHeat':
-    case 'coilOutlet':
-      return [
-        { label: 'UA, what the coil conducts', key: 'coil.overall' },
-        { label: 'the share given up', key: 'coil.share' },
-        { label: 'flow at the coil', key: 'moment.coilInlet' },
-      ];
-    case 'boilerHeat':
-      return [
-        { label: 'the flow this needs', key: 'boiler.flowNeeded' },
-        { label: 'what the coil passes', key: 'moment.coilHeat' },
-      ];
-    case 'flow':
-    case 'returnTemperature':
-    case 'top':
-      return [{ label: 'what the coil passes', key: 'moment.coilHeat' }];
-    case 'sensor':
-      return [
-        { label: 'how the sensor follows the water', key: 'moment.bead' },
-        { label: 'where the stat calls again', key: 'stat.callsAt' },
-      ];
-    case 'fuel':
-      return [{ label: 'what the boiler gives', key: 'moment.boilerHeat' }];
-    case 'flowTarget':
-      return [{ label: 'flow', key: 'moment.flow' }];
-    case 'standingLoss':
-      return [
-        { label: 'its class', key: 'store.energyClass' },
-        { label: 'the limit for new cylinders', key: 'store.lossLimit' },
-      ];
-    case 'coilFlow':
-      return [{ label: 'speed in the primary pipe', key: 'measure.primaryVelocity' }];
-    default:
-      return [];
   }
 }
 

@@ -1,6 +1,5 @@
 import { PRIMARY_TEMPERATURE, REFERENCE_FLOW } from '../../shared/conventions.ts';
 import { arrangementOf } from '../../shared/arrangements.ts';
-import type { Result } from '../../shared/result.ts';
 import { copperTubes } from '../../sim/closures/copperTube.ts';
 import {
   equivalentLength,
@@ -14,7 +13,7 @@ import {
   pipePressureDropRecord,
 } from '../../sim/closures/pipeFriction.ts';
 import { circulatorRecord } from '../../sim/closures/pumpCurve.ts';
-import { waterOf } from './reading.ts';
+import { type Sampled, waterOf } from './reading.ts';
 import { boreSpeed } from './relations/pipes.ts';
 import { type Step, worked } from './working.ts';
 
@@ -28,19 +27,19 @@ export interface CircuitFlow {
 }
 
 /** The working of a flow: circulator against resistances, or a speed where the flow was set. */
-export function flowSteps(result: Result, circuit: 'coil' | 'radiators', at: CircuitFlow): Step[] {
+export function flowSteps(result: Sampled, circuit: 'coil' | 'radiators', at: CircuitFlow): Step[] {
   const { primary } = result.variant;
   if (primary.flowFrom === 'given') return [speedStep(result, at.flow)];
   return [circulatorStep(result, at.whole), ...resistances(result, circuit, at)];
 }
 
 /** Speed in the primary pipe. */
-export function speedStep({ variant }: Result, flow: number): Step {
+export function speedStep({ variant }: Sampled, flow: number): Step {
   return worked(boreSpeed, { flow, bore: copperTubes[variant.primary.size].bore });
 }
 
 /** Said beside the formulas: a set flow has none, and a circulator may hold its head. */
-export function flowNote({ variant }: Result): string {
+export function flowNote({ variant }: Sampled): string {
   const { primary, circulator } = variant;
   if (primary.flowFrom === 'given') return 'The flow is set, not computed; this is its speed.';
   const held =
@@ -48,14 +47,14 @@ export function flowNote({ variant }: Result): string {
   return `The flow settles where what circulator adds is what all resistances lose: boiler, pipes and bends, coil, valve.${held}`;
 }
 
-function circulatorStep(result: Result, flow: number): Step {
+function circulatorStep(result: Sampled, flow: number): Step {
   const { shutOffHead, largestFlow } = result.variant.circulator;
   const density = waterOf(result).density(PRIMARY_TEMPERATURE);
   return worked(circulatorRecord, { density, shutOffHead, flow, largestFlow });
 }
 
 function resistances(
-  result: Result,
+  result: Sampled,
   circuit: 'coil' | 'radiators',
   { flow, isShared }: CircuitFlow,
 ): Step[] {

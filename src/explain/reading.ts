@@ -5,6 +5,9 @@ import type { Cylinder } from '../../shared/variant.ts';
 import { MIXED } from '../../sim/closures/mixedLitres.ts';
 import { constantWater, tabulatedWater } from '../../sim/closures/water.ts';
 
+/** As much of a run, of a reheat or of a day, as one moment is read from. */
+export type Sampled = Pick<Result, 'variant' | 'trace'>;
+
 /** What can be read off a run at one moment. */
 export interface Reading {
   readonly at: Seconds;
@@ -28,7 +31,7 @@ export interface Reading {
 }
 
 /** Reads a run at a moment, straight between two samples. */
-export function readingAt(result: Result, at: Seconds): Reading {
+export function readingAt(result: Sampled, at: Seconds): Reading {
   const { trace, variant } = result;
   const of = (quantity: Quantity) => valueAt(trace.time, trace.of[quantity], at);
   const layers = profileAt(trace, at);
@@ -56,7 +59,7 @@ export function readingAt(result: Result, at: Seconds): Reading {
 }
 
 /** The water of a run, as the model takes it. */
-export function waterOf({ variant }: Result) {
+export function waterOf({ variant }: Pick<Sampled, 'variant'>) {
   return variant.run.water === 'constant' ? constant : measured;
 }
 

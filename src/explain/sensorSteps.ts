@@ -1,5 +1,4 @@
 import { mountingOf } from '../../shared/mounting.ts';
-import type { Result } from '../../shared/result.ts';
 import {
   LEAD_SECTIONS,
   leadResistance,
@@ -12,13 +11,13 @@ import {
   thermistorResistanceRecord,
   thermistorTemperatureRecord,
 } from '../../sim/closures/thermistor.ts';
-import type { Reading } from './reading.ts';
+import type { Reading, Sampled } from './reading.ts';
 import { sensorFollows } from './relations/control.ts';
 import { ohmsInSeries, ohmsWithDamp, readsTrue, sensorSettles } from './relations/wiring.ts';
 import { type Step, worked } from './working.ts';
 
 /** Where the sensor is between water and air, and how fast it follows. */
-export function beadSteps({ variant }: Result, reading: Reading): Step[] {
+export function beadSteps({ variant }: Sampled, reading: Reading): Step[] {
   const { lag, airShare } = mountingOf(variant.stat);
   const follows = worked(sensorFollows, {
     water: reading.atSensor,
@@ -35,7 +34,7 @@ export function beadSteps({ variant }: Result, reading: Reading): Step[] {
 }
 
 /** From the sensor to what the controller reads, along the wires. */
-export function readingSteps(result: Result, reading: Reading): Step[] {
+export function readingSteps(result: Sampled, reading: Reading): Step[] {
   const { sensor } = result.variant;
   const bead = reading.of('bead');
   const read = worked(readsTrue, { bead, fault: reading.of('sensor') - bead });
@@ -58,7 +57,7 @@ export function readingSteps(result: Result, reading: Reading): Step[] {
 }
 
 /** Said beside the formulas. */
-export function sensorNote({ variant }: Result, reading: Reading): string {
+export function sensorNote({ variant }: Sampled, reading: Reading): string {
   if (Number.isNaN(reading.of('sensor'))) {
     return 'The controller shows a fault: it reads no temperature.';
   }
@@ -66,7 +65,7 @@ export function sensorNote({ variant }: Result, reading: Reading): string {
   return 'The lag and the offset are the usual ones of this fixing: engineering guesses, no source.';
 }
 
-function element({ variant }: Result, bead: number): { ohms: number; step: Step } {
+function element({ variant }: Sampled, bead: number): { ohms: number; step: Step } {
   const { sensor } = variant;
   switch (sensor.element) {
     case 'platinum': {
@@ -88,7 +87,7 @@ function element({ variant }: Result, bead: number): { ohms: number; step: Step 
 }
 
 /** What the controller makes of the ohms, where it takes them for a thermistor. */
-function taken({ variant }: Result, resistance: number): Step[] {
+function taken({ variant }: Sampled, resistance: number): Step[] {
   const { sensor } = variant;
   const isThermistor =
     sensor.expects === 'thermistor' ||

@@ -12,6 +12,7 @@ import {
   surplus,
 } from './burner.ts';
 import { callsAt, houseLoses, outsideWave, roomTooCold, sensorFollows } from './control.ts';
+import { atTheTaps, costOfLoss, efficiencyOfDay, lostInTime, ranFor, stillMissing } from './day.ts';
 import { boreSpeed } from './pipes.ts';
 import { coldLeft, cylinderLoss, risePerMinute, usableLitres } from './store.ts';
 import { coilPasses, flowNeeded, returnLeft, streamHeat } from './stream.ts';
@@ -54,4 +55,10 @@ export const relations: readonly ClosureRecord[] = [
   carbonOfRun,
   outsideWave,
   roomTooCold,
+  atTheTaps,
+  ranFor,
+  stillMissing,
+  efficiencyOfDay,
+  lostInTime,
+  costOfLoss,
 ];

@@ -5,7 +5,7 @@ import { valueAt } from '../../../shared/sampleAt.ts';
 import { readingAt } from '../../../src/explain/reading.ts';
 import { coilParts } from '../../../src/explain/coilParts.ts';
 import { workingOf } from '../../../src/explain/workings.ts';
-import type { WorkingKey } from '../../../src/explain/working.ts';
+import { deliveryKeys, partKeys, type WorkingKey } from '../../../src/explain/working.ts';
 import { lossPerKelvin } from '../../../sim/closures/storeLoss.ts';
 import { simulateToEnd } from '../../../sim/run/simulate.ts';
 
@@ -17,20 +17,8 @@ const first = (key: WorkingKey, seconds = half) => workingOf(key, result, second
 const keys: WorkingKey[] = [
   ...Object.keys(measureRows).map((key) => `measure.${key as keyof Measures}` as const),
   ...Object.keys(quantities).map((key) => `moment.${key as Quantity}` as const),
-  'coil.overall',
-  'coil.outside',
-  'coil.inside',
-  'coil.wall',
-  'coil.scale',
-  'coil.share',
-  'stat.callsAt',
-  'stat.follows',
-  'store.conduction',
-  'store.lossPerKelvin',
-  'store.energyClass',
-  'store.lossLimit',
-  'store.lossGuide',
-  'boiler.flowNeeded',
+  ...partKeys,
+  ...deliveryKeys,
 ];
 
 test.each(keys)('%s opens 1 relation or more, with a title, whatever the moment', (key) => {
