@@ -13,13 +13,17 @@ const assets = fileURLToPath(
 const scripts = readdirSync(assets).filter((name) => name.endsWith('.js'));
 const weigh = (names: readonly string[]) =>
   names.reduce((sum, name) => sum + gzipSync(readFileSync(`${assets}${name}`)).length, 0) / 1000;
-// the page's script, what it imports before it can start, and the worker
-const page = scripts.find((name) => name.startsWith('index-')) ?? '';
-const text = readFileSync(`${assets}${page}`, 'utf8');
-const imported = scripts.filter((name) =>
-  new RegExp(`(from|import)\\s*["']\\./${name}["']`).test(text),
-);
-const first = [page, ...imported, ...scripts.filter((name) => name.startsWith('run.worker-'))];
+// the page's script, what it and its imports import before it can start, and the worker
+const first: string[] = [];
+function count(name: string) {
+  if (first.includes(name)) return;
+  first.push(name);
+  const text = readFileSync(`${assets}${name}`, 'utf8');
+  scripts
+    .filter((each) => new RegExp(`(from|import)\\s*["']\\./${each}["']`).test(text))
+    .forEach(count);
+}
+scripts.filter((name) => /^(index|run\.worker)-/.test(name)).forEach(count);
 const after = scripts.filter((name) => !first.includes(name));
 console.log(
   `first load: ${first.length} scripts, ${weigh(first).toFixed(1)} kB gzip, bar 120 kB; ` +

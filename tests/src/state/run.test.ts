@@ -38,6 +38,24 @@ function made() {
   return { run, ports };
 }
 
+test('a worker that is woken is asked nothing, and is the 1 that the first request goes to', () => {
+  const { run, ports } = made();
+  run.wake();
+  expect(ports).toHaveLength(1);
+  expect(ports[0].asked).toEqual([]);
+  void run.request(variant(24), true);
+  expect(ports).toHaveLength(1);
+  expect(ports[0].asked).toHaveLength(1);
+});
+
+test('a worker that cannot be woken is a fault, and the page stands', () => {
+  const run = new Run(() => {
+    throw new Error('no workers here');
+  });
+  run.wake();
+  expect(run.fault?.details).toContain('no workers here');
+});
+
 describe('the newest wins', () => {
   test('while the first of 20 requests is under way only the last of the others is sent', async () => {
     const { run, ports } = made();
