@@ -1,3 +1,4 @@
+import type { ArrangementThrow } from './arrangementThrow.ts';
 import type { Result, Study } from './result.ts';
 import type { Variant } from './variant.ts';
 
@@ -9,6 +10,8 @@ export type Request =
       readonly variant: Variant;
       /** Without the studies while a handle is being dragged. */
       readonly studies: boolean;
+      /** In order of time; none when left out. The studies are of the variant as it stands. */
+      readonly throws?: readonly ArrangementThrow[];
     }
   | { readonly kind: 'stop' };
 

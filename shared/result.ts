@@ -104,6 +104,7 @@ export interface Mark {
     | 'limiterTripped'
     | 'valveArrived'
     | 'turnTaken'
+    | 'switchThrown'
     | 'overrunEnded'
     | 'programmeChanged'
     | 'faultShown'

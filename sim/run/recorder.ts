@@ -9,7 +9,7 @@ const names = Object.keys(quantities) as Quantity[];
 
 /** Collects samples of a run. */
 export class Recorder {
-  readonly #system: System;
+  #system: System;
   readonly #time: number[] = [];
   readonly #layers: number[] = [];
   readonly #of: Record<Quantity, number[]>;
@@ -20,6 +20,11 @@ export class Recorder {
       Quantity,
       number[]
     >;
+  }
+
+  /** The run goes on with another system of the same slots. */
+  follow(system: System): void {
+    this.#system = system;
   }
 
   /** Takes one sample: evaluates the derivative at a state and keeps what it says. */

@@ -1,3 +1,4 @@
+import type { ArrangementThrow } from '../../shared/arrangementThrow.ts';
 import type { Reply, Request } from '../../shared/messages.ts';
 import type { Result, Study } from '../../shared/result.ts';
 import type { Variant } from '../../shared/variant.ts';
@@ -34,6 +35,7 @@ export type Port = Pick<Worker, 'postMessage' | 'terminate'> & {
 interface Asked {
   readonly variant: Variant;
   readonly studies: boolean;
+  readonly throws: readonly ArrangementThrow[];
   readonly settle: (ending: Ending) => void;
 }
 
@@ -74,10 +76,20 @@ export class Run {
   /**
    * Asks for a run, in place of any that was asked for before.
    * @param studies  also the studies beside the bench; left out while a handle is being dragged
+   * @param throws   of the switch between arrangements, in order of time
    */
-  request(variant: Variant, studies: boolean): Promise<Ending> {
+  request(
+    variant: Variant,
+    studies: boolean,
+    throws: readonly ArrangementThrow[] = [],
+  ): Promise<Ending> {
     return new Promise((settle) => {
-      const asked = { variant: $state.snapshot(variant) as Variant, studies, settle };
+      const asked = {
+        variant: $state.snapshot(variant) as Variant,
+        studies,
+        throws: $state.snapshot(throws) as readonly ArrangementThrow[],
+        settle,
+      };
       this.#latest = asked;
       this.#next?.settle('superseded');
       this.#next = null;
@@ -115,9 +127,9 @@ export class Run {
   }
 
   /** After the worker died: a new one, and the latest request again. */
-  startAgain(): void {
+  startAgain(studies = true): void {
     this.fault = null;
-    if (this.#latest) void this.request(this.#latest.variant, true);
+    if (this.#latest) void this.request(this.#latest.variant, studies, this.#latest.throws);
   }
 
   /** Ends the worker. */
@@ -151,6 +163,7 @@ export class Run {
       number: this.#number,
       variant: asked.variant,
       studies: asked.studies,
+      throws: asked.throws,
     });
   }
 
