@@ -1,5 +1,6 @@
 import type { Result } from './result.ts';
 import type { Study } from './study.ts';
+import type { ArrangementThrow } from './arrangementThrow.ts';
 import type { Variant } from './variant.ts';
 
 /** To the worker. A newer `run` supersedes an older one; `stop` ends whatever is under way. */
@@ -12,6 +13,8 @@ export type Request =
       readonly studies: boolean;
       /** Instead of the run and the studies beside it: why it takes so long. */
       readonly why?: boolean;
+      /** In order of time; none when left out. The studies are of the variant as it stands. */
+      readonly throws?: readonly ArrangementThrow[];
     }
   | { readonly kind: 'stop' };
 

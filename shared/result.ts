@@ -102,6 +102,7 @@ export interface Mark {
     | 'limiterTripped'
     | 'valveArrived'
     | 'turnTaken'
+    | 'switchThrown'
     | 'overrunEnded'
     | 'programmeChanged'
     | 'faultShown'

@@ -16,9 +16,10 @@ export class Logbook {
   readonly #system: System;
   #open: Phase;
 
-  constructor(system: System) {
+  /** @param at  time of the run at which it is opened, s */
+  constructor(system: System, at: Seconds) {
     this.#system = system;
-    this.#open = this.#phaseFrom(0);
+    this.#open = this.#phaseFrom(at);
   }
 
   mark(at: Seconds, kind: Mark['kind'], y: readonly number[]): Mark {

@@ -21,12 +21,27 @@ export interface MarchOptions {
   readonly until?: (mark: Mark) => boolean;
   readonly recorder?: Recorder;
   readonly taps?: TapBook;
+  /** A run that was cut and goes on; one that begins when left out. */
+  readonly since?: Since;
+  /** Ends the run early, inside the step that holds this time, as an event does: nothing before it is any different. */
+  readonly cutAt?: Seconds;
   /** From one sample to the next, s, at a time; none between the ends when left out. */
   readonly sampleStep?: (time: Seconds) => Seconds;
 }
 
+/** Where a run goes on. */
+export interface Since {
+  /** Of the run. */
+  readonly time: Seconds;
+  readonly origin: Seconds;
+  readonly done: Seconds;
+  /** What happens there. */
+  readonly mark: Mark['kind'];
+}
+
 /** What a march through time leaves behind. */
 export interface Marched {
+  /** `stopped` when it was cut. */
   readonly outcome: Outcome;
   readonly marks: readonly MarkedState[];
   readonly phases: readonly Phase[];
@@ -35,6 +50,9 @@ export interface Marched {
   readonly burnerStarts: number | null;
   /** Draws that were not begun. */
   readonly waiting: readonly PatternDraw[];
+  /** The clock as the run began, and the last of what it decided, s after the midnight before the run. */
+  readonly origin: Seconds;
+  readonly done: Seconds;
   readonly cost: Cost;
 }
 
@@ -44,7 +62,7 @@ export interface Marched {
  */
 export function* march(system: System, options: MarchOptions): Generator<number, Marched> {
   const { derivative } = system;
-  const { duration, recorder, taps, until } = options;
+  const { duration, recorder, taps, until, since, cutAt = Number.POSITIVE_INFINITY } = options;
   const sampleStep = options.sampleStep ?? (() => duration);
   const longest = Math.max(LONGEST_STEP, duration / 24);
   const settings: Omit<IntegrateSettings, 'firstStep' | 'longestStep'> = {
@@ -57,8 +75,8 @@ export function* march(system: System, options: MarchOptions): Generator<number,
   const watch = new Watch(system);
 
   let y = [...options.from.state];
-  let time = 0;
-  let nextSample = sampleStep(0);
+  let time = since?.time ?? 0;
+  let nextSample = time + sampleStep(time);
   let firstStep = FIRST_STEP;
   let steps = 0;
   let restarts = 0;
@@ -66,22 +84,24 @@ export function* march(system: System, options: MarchOptions): Generator<number,
   let thrown: Thrown | null = null;
   let outcome: Outcome | null = null;
 
-  const origin = y[system.slots.clock];
-  let done = origin; // the last thing done by the clock
+  const origin = since?.origin ?? y[system.slots.clock];
+  let done = since?.done ?? origin; // the last thing done by the clock
   const atStart = system.resume(options.from.memory, y);
-  const log = new Logbook(system);
+  const log = new Logbook(system, time);
   const start = [...y];
-  recorder?.sample(0, y);
-  taps?.look(0, y);
+  recorder?.sample(time, y);
+  taps?.look(time, y);
 
   const observe: Observe = (from, to, now) => {
     thrown = watch.firstSwitch(from, to, now);
-    const upTo = thrown?.at ?? to;
+    const isCut = cutAt < (thrown?.at ?? to);
+    const upTo = isCut ? cutAt : (thrown?.at ?? to);
     while (recorder && nextSample <= upTo) {
       recorder.sample(nextSample, watch.inside.stateAt(nextSample));
       nextSample += sampleStep(nextSample);
     }
-    return thrown === null ? null : { time: upTo, state: watch.inside.stateAt(upTo) };
+    if (isCut) thrown = null;
+    return thrown || isCut ? { time: upTo, state: watch.inside.stateAt(upTo) } : null;
   };
 
   /** Lets something change: samples on both sides of it, a new phase if it made one, a mark if it is worth one. */
@@ -100,8 +120,11 @@ export function* march(system: System, options: MarchOptions): Generator<number,
     }
   };
 
-  if (system.calls.hotWater) change(() => ['hotWaterCalled']);
-  if (system.control.immersionIsOn) change(() => ['immersionOn']);
+  if (since) change(() => [since.mark]);
+  else {
+    if (system.calls.hotWater) change(() => ['hotWaterCalled']);
+    if (system.control.immersionIsOn) change(() => ['immersionOn']);
+  }
   if (atStart.length > 0) change(() => atStart);
   while (outcome === null) {
     let clockEvent = system.nextTime(done);
@@ -116,6 +139,7 @@ export function* march(system: System, options: MarchOptions): Generator<number,
       change(() => system.open(waiting.take(), y));
       continue;
     }
+    if (time >= cutAt) break;
 
     const opens = isShut ? waiting.next : duration;
     const goal = Math.min(opens, clockEvent - origin, duration, time + SLICE);
@@ -150,14 +174,17 @@ export function* march(system: System, options: MarchOptions): Generator<number,
   log.turnPage(time);
   recorder?.sample(time, y);
   taps?.close(time, y);
+  const isOver = time >= duration - AT_ONCE;
   return {
-    outcome: outcome ?? { kind: 'finished', at: time },
+    outcome: outcome ?? { kind: isOver ? 'finished' : 'stopped', at: time },
     marks: log.marks,
     phases: log.phases,
     start,
     end: { state: y, memory: system.memory },
     burnerStarts: system.burnerStarts,
     waiting: waiting.left,
+    origin,
+    done,
     cost: { derivativeCalls: derivative.calls - callsBefore, steps, restarts },
   };
 }

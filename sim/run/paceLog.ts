@@ -5,7 +5,7 @@ import type { System } from '../solve/system.ts';
 
 /** Writes down what sets the pace, sample by sample. */
 export class PaceLog {
-  readonly #meter: PaceMeter;
+  #meter: PaceMeter;
   readonly #sole: (Constraint | null)[] = [];
   readonly #gain = Object.fromEntries(gaining.map((key) => [key, [] as number[]])) as Record<
     Gaining,
@@ -13,6 +13,11 @@ export class PaceLog {
   >;
 
   constructor(system: System) {
+    this.#meter = new PaceMeter(system);
+  }
+
+  /** The run goes on with another system of the same slots. */
+  follow(system: System): void {
     this.#meter = new PaceMeter(system);
   }
 

@@ -11,7 +11,7 @@ const names = Object.keys(quantities) as Quantity[];
 
 /** Collects samples of a run. */
 export class Recorder {
-  readonly #system: System;
+  #system: System;
   readonly #time: number[] = [];
   readonly #layers: number[] = [];
   readonly #of: Record<Quantity, number[]>;
@@ -25,6 +25,12 @@ export class Recorder {
       Quantity,
       number[]
     >;
+  }
+
+  /** The run goes on with another system of the same slots. */
+  follow(system: System): void {
+    this.#system = system;
+    this.#pace?.follow(system);
   }
 
   /** Takes one sample: evaluates the derivative at a state and keeps what it says. */

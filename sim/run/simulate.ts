@@ -18,6 +18,8 @@ export interface SimulateOptions {
   readonly tolerance?: Kelvins;
   /** Between samples. */
   readonly sampleEvery?: Seconds;
+  /** Takes the system through time in place of `march`. */
+  readonly through?: typeof march;
 }
 
 /**
@@ -32,7 +34,7 @@ export function* simulate(
   const system = new System(plant);
   const recorder = new Recorder(system, true);
   const { duration } = variant.run;
-  const marched = yield* march(system, {
+  const marched = yield* (options.through ?? march)(system, {
     from: system.start(),
     duration,
     draws: options.draws ?? ownDraws(variant),

@@ -4,7 +4,7 @@ import { flowTarget } from '../control/flowTarget.ts';
 import { inputAtStart, inputOf, withinEnds } from '../plant/burner.ts';
 import { outsideAt } from '../plant/outside.ts';
 import type { BuiltBoiler, Plant } from '../plant/plant.ts';
-import type { Control } from './control.ts';
+import type { Control, Memory } from './control.ts';
 import type { Derivative } from './derivative.ts';
 import { type HeatSource, NEVER, type Switch } from './heatSource.ts';
 import type { Slots } from './slots.ts';
@@ -48,6 +48,13 @@ export class BurnerSource implements HeatSource {
     this.#boilerWater = slots.loop?.boilerWater ?? -1;
     this.#control = control;
     this.#derivative = derivative;
+  }
+
+  /** Takes up a run from what the controls remember. */
+  resume({ timers, isLockedOut, firing, mode }: Memory): void {
+    this.restUntil = timers.rest;
+    this.isLockedOut = isLockedOut;
+    if (firing !== 'off') this.#limitOf = mode.limitOf;
   }
 
   settle(mayFire: boolean, clock: Seconds, y: ArrayLike<number>): Mark['kind'] | null {

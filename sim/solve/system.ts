@@ -133,10 +133,7 @@ export class System {
   resume(memory: Memory, y: number[]): Happened {
     this.#memory = memory;
     this.control.firing = memory.firing;
-    if (this.#burner !== null) {
-      this.#burner.restUntil = memory.timers.rest;
-      this.#burner.isLockedOut = memory.isLockedOut;
-    }
+    this.#burner?.resume(memory);
     return this.settle(y);
   }
 

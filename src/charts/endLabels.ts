@@ -44,16 +44,17 @@ export function spread(
   return places;
 }
 
-/** Where the names at the ends of the lines of a frame stand, 15 pixels apart. */
+/** Where the names at the ends of the lines of a frame stand, 15 pixels apart where text is 12 pixels. */
 export function endPlaces(
   labels: readonly { readonly y: number }[],
   frame: { readonly top: number; readonly bottom: number },
+  size = 12,
 ): number[] {
   return spread(
     labels.map((label) => label.y),
-    15,
-    frame.top - 6,
-    frame.bottom + 6,
+    1.25 * size,
+    frame.top - size / 2,
+    frame.bottom + size / 2,
   );
 }
 

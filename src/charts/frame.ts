@@ -13,5 +13,11 @@ export interface Frame {
   readonly bottom: number;
 }
 
+/** A frame that knows how large its text is set. */
+export interface SizedFrame extends Frame {
+  /** Of its text, pixels; 12 but where type is raised for a room. */
+  readonly size: number;
+}
+
 /** Handed down by `Frame.svelte`, read by everything drawn inside it. */
-export const [frameHere, setFrame] = createContext<Frame>();
+export const [frameHere, setFrame] = createContext<SizedFrame>();

@@ -19,14 +19,16 @@ export function timeTicks(end: number, width: number, gap = 44): number[] {
  * Ticks, texts and unit of a time axis: minutes, hours on an axis longer than 6 h.
  * @param end    end of the axis, which starts at 0, s
  * @param width  pixels of the axis
+ * @param gap    least distance of two ticks, pixels
  */
 export function timeAxis(
   end: number,
   width: number,
+  gap = 44,
 ): { ticks: number[]; text: (seconds: number) => string; unit: 'min' | 'h' } {
   const isLong = end > 6 * 3600;
   const text = (seconds: number) => String(Number((seconds / (isLong ? 3600 : 60)).toFixed(2)));
-  return { ticks: timeTicks(end, width), text, unit: isLong ? 'h' : 'min' };
+  return { ticks: timeTicks(end, width, gap), text, unit: isLong ? 'h' : 'min' };
 }
 
 /**

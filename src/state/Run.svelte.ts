@@ -1,3 +1,4 @@
+import type { ArrangementThrow } from '../../shared/arrangementThrow.ts';
 import type { Reply, Request } from '../../shared/messages.ts';
 import type { Result } from '../../shared/result.ts';
 import type { Study } from '../../shared/study.ts';
@@ -38,6 +39,7 @@ export type Port = Pick<Worker, 'postMessage' | 'terminate'> & {
 interface Asked {
   readonly variant: Variant;
   readonly studies: boolean;
+  readonly throws: readonly ArrangementThrow[];
   readonly settle: (ending: Ending) => void;
 }
 
@@ -88,10 +90,20 @@ export class Run {
   /**
    * Asks for a run, in place of any that was asked for before.
    * @param studies  also the studies beside the bench; left out while a handle is being dragged
+   * @param throws   of the switch between arrangements, in order of time
    */
-  request(variant: Variant, studies: boolean): Promise<Ending> {
+  request(
+    variant: Variant,
+    studies: boolean,
+    throws: readonly ArrangementThrow[] = [],
+  ): Promise<Ending> {
     return new Promise((settle) => {
-      const asked = { variant: $state.snapshot(variant) as Variant, studies, settle };
+      const asked = {
+        variant: $state.snapshot(variant) as Variant,
+        studies,
+        throws: $state.snapshot(throws) as readonly ArrangementThrow[],
+        settle,
+      };
       this.#latest = asked;
       this.#next?.settle('superseded');
       this.#next = null;
@@ -129,9 +141,9 @@ export class Run {
   }
 
   /** After the worker died: a new one, and the latest request again. */
-  startAgain(): void {
+  startAgain(studies = true): void {
     this.fault = null;
-    if (this.#latest) void this.request(this.#latest.variant, true);
+    if (this.#latest) void this.request(this.#latest.variant, studies, this.#latest.throws);
   }
 
   /** Ends the worker. */
@@ -166,6 +178,7 @@ export class Run {
       variant: asked.variant,
       studies: asked.studies,
       why: this.#why,
+      throws: asked.throws,
     });
   }
 

@@ -1,3 +1,4 @@
+import type { ArrangementThrow } from '../../shared/arrangementThrow.ts';
 import type { Reply, Request } from '../../shared/messages.ts';
 import type { Result } from '../../shared/result.ts';
 import type { SoFar, Study } from '../../shared/study.ts';
@@ -10,6 +11,10 @@ export type StudyOf = (variant: Variant) => Generator<number | SoFar, Study>;
 /** What the worker can do. Each generator yields the share done, 0 to 1, and returns what it found. */
 export interface Work {
   readonly run: (variant: Variant) => Generator<number, Result>;
+  /** A run in whose course the switch is thrown; fetched when first asked for. */
+  readonly thrown: () => Promise<
+    (variant: Variant, throws: readonly ArrangementThrow[]) => Generator<number, Result>
+  >;
   /** One after the other, when the request asks for them; fetched once the first result stands. */
   readonly studies: () => Promise<readonly StudyOf[]>;
   readonly studyCount: number;
@@ -49,13 +54,14 @@ export function answering(work: Work, line: Line): (request: Request) => void {
   }
 
   async function answer(request: Extract<Request, { kind: 'run' }>): Promise<void> {
-    const { number, variant, why = false } = request;
+    const { number, variant, why = false, throws = [] } = request;
     const isStale = () => newest !== request;
     const runs = why ? 0 : 1;
     const parts = runs + (why ? work.whyCount : request.studies ? work.studyCount : 0);
     try {
       if (!why) {
-        const result = await inSlices(work.run(variant), number, 0, parts, isStale);
+        const run = throws.length > 0 ? (await work.thrown())(variant, throws) : work.run(variant);
+        const result = await inSlices(run, number, 0, parts, isStale);
         if (!result) return;
         line.post({ kind: 'result', number, result }, buffersOf(result));
       }

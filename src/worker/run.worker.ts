@@ -6,6 +6,7 @@ import { STUDY_COUNT, WHY_COUNT } from './studyCount.ts';
 const answer = answering(
   {
     run: simulate,
+    thrown: async () => (await import('../../sim/run/thrown.ts')).simulateThrown,
     studies: async () => (await import('./studies.ts')).studies,
     studyCount: STUDY_COUNT,
     why: async () => (await import('./why.ts')).why,

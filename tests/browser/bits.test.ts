@@ -1,10 +1,10 @@
 import { expect, inject, test } from 'vitest';
-import { comparedPresets, runBits } from '../make/runBits.ts';
+import { comparedRuns, runBits } from '../make/runBits.ts';
 
-test.each(comparedPresets)('%s gives in Chromium every bit that Node gave', (key) => {
+test.each(comparedRuns)('%s gives in Chromium every bit that Node gave', (key) => {
   expect(runBits(key)).toBe(inject('nodeBits')[key]);
 });
 
-test('3 presets give 3 fingerprints', () => {
-  expect(new Set(Object.values(inject('nodeBits'))).size).toBe(3);
+test('4 runs give 4 fingerprints', () => {
+  expect(new Set(Object.values(inject('nodeBits'))).size).toBe(4);
 });

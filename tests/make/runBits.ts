@@ -1,18 +1,29 @@
 import { presets, presetVariant } from '../../shared/presets.ts';
 import { simulateToEnd } from '../../sim/run/simulate.ts';
+import { simulateThrown } from '../../sim/run/thrown.ts';
+import { toEnd } from '../../sim/run/toEnd.ts';
 
-/** The presets whose bits are compared: measured water and a rating, both at once, a draw of hot and cold. */
-export const comparedPresets = ['rapid-coil', 'both-at-once', 'partly-used'] as const;
+const THROWN = 'both-at-once, thrown';
 
 /**
- * A fingerprint of every bit of a preset's trace: FNV-1a over the bytes of the times, the layers and
+ * The runs whose bits are compared, by preset: measured water and a rating, both at once, a draw of hot and cold, and both at
+ * once until the switch is thrown to heating first at 10 min.
+ */
+export const comparedRuns = ['rapid-coil', 'both-at-once', 'partly-used', THROWN] as const;
+
+/**
+ * A fingerprint of every bit of a run's trace: FNV-1a over the bytes of the times, the layers and
  * each quantity. The same in every engine that computes the same bits.
  */
 export function runBits(key: string): string {
-  const preset = presets.find((one) => one.key === key);
+  const preset = presets.find((one) => one.key === (key === THROWN ? 'both-at-once' : key));
   if (preset === undefined) throw new Error(`there is no preset ${key}`);
   const variant = presetVariant(preset);
-  const { trace } = simulateToEnd({ ...variant, draw: { ...variant.draw, volume: 0.03 } });
+  const drawn = { ...variant, draw: { ...variant.draw, volume: 0.03 } };
+  const { trace } =
+    key === THROWN
+      ? toEnd(simulateThrown(drawn, [{ at: 600, arrangement: 'heatingFirst' }]))
+      : simulateToEnd(drawn);
   let hash = 0x811c9dc5; // source: FNV-1a, 32 bits, public constants, from memory
   for (const values of [trace.time, trace.layerTemperature, ...Object.values(trace.of)]) {
     // every NaN the same: which of its bits an engine keeps is left to it

@@ -3,7 +3,7 @@ import { createServer } from 'vite';
 
 declare module 'vitest' {
   export interface ProvidedContext {
-    /** By preset: the fingerprint of its trace, computed in Node before the browser starts. */
+    /** By run: the fingerprint of its trace, computed in Node before the browser starts. */
     nodeBits: Record<string, string>;
   }
 }
@@ -17,13 +17,10 @@ export default async function provideNodeBits(project: TestProject): Promise<voi
     optimizeDeps: { noDiscovery: true },
   });
   try {
-    const { comparedPresets, runBits } = (await server.ssrLoadModule(
+    const { comparedRuns, runBits } = (await server.ssrLoadModule(
       `${import.meta.dirname}/../make/runBits.ts`,
     )) as typeof import('../make/runBits.ts');
-    project.provide(
-      'nodeBits',
-      Object.fromEntries(comparedPresets.map((key) => [key, runBits(key)])),
-    );
+    project.provide('nodeBits', Object.fromEntries(comparedRuns.map((key) => [key, runBits(key)])));
   } finally {
     await server.close();
   }

@@ -187,6 +187,16 @@ describe('ending', () => {
     expect(ports[1].asked[0]).toMatchObject({ variant: { boiler: { output: 8000 } } });
   });
 
+  test('a request with 1 throw sends it, and Start again sends it again without studies', () => {
+    const { run, ports } = made();
+    const throws = [{ at: 600, arrangement: 'heatingFirst' }] as const;
+    void run.request(variant(1), false, throws);
+    expect(ports[0].asked[0]).toMatchObject({ throws, studies: false });
+    ports[0].onerror?.({ message: 'lost', filename: 'a', lineno: 1 } as ErrorEvent);
+    run.startAgain(false);
+    expect(ports[1].asked[0]).toMatchObject({ throws, studies: false });
+  });
+
   test('a fault in the model is told with its details, and 1 new worker takes over', () => {
     const { run, ports } = made();
     void run.request(variant(1), true);

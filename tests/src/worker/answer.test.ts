@@ -28,6 +28,9 @@ function made(steps: number, part: Partial<Work> = {}) {
       finished += 1;
       return { variant: asked, trace: trace() } as unknown as Result;
     },
+    thrown: async () => () => {
+      throw new Error('no throw was asked for');
+    },
     studies: async () => [],
     studyCount: 0,
     why: async () => [],
@@ -68,6 +71,25 @@ test('a run of 10 000 steps gives way to a newer request between slices, unfinis
   await until('finished', 2);
   expect(finishedRuns()).toBe(1);
   expect(replies.some((reply) => reply.kind === 'result' && reply.number === 1)).toBe(false);
+});
+
+test('a run with 1 throw goes by the way for throws, one with an empty list by the usual way', async () => {
+  const throws = [{ at: 600, arrangement: 'heatingFirst' }] as const;
+  const seen: unknown[] = [];
+  const { replies, answer, until } = made(1, {
+    thrown: async () =>
+      function* (asked, wanted) {
+        yield 0;
+        seen.push(wanted);
+        return { variant: asked, trace: trace() } as unknown as Result;
+      },
+  });
+  answer({ kind: 'run', number: 1, variant: variant(1), studies: false, throws });
+  await until('finished', 1);
+  answer({ kind: 'run', number: 2, variant: variant(2), studies: false, throws: [] });
+  await until('finished', 2);
+  expect(seen).toEqual([throws]);
+  expect(replies.filter(({ kind }) => kind === 'result')).toHaveLength(2);
 });
 
 test('progress rises from 0 to 1 over a run and its 3 studies, which come after the result', async () => {
