@@ -89,7 +89,11 @@ function text(result: Result): readonly Passage[] {
   return [
     given,
     tell`In ${duration(outcome.at)} it calls ${times(hotWaterCalls)}, ${when}${lasts}.`,
-    tell`The burner starts ${burnerStarts(result)}.`,
+    ...(measures.usableAtCall === null
+      ? []
+      : [
+          tell`When it calls again after its first reheat, the store still gives ${live(result, 'usableAtCall')} at 40 °C.`,
+        ]),
   ];
 }
 
@@ -123,7 +127,7 @@ function inADraw(before: Result, after: Result): Answer {
   return {
     option,
     passages: [
-      tell`The stat calls ${toldTime(now)} after the tap was opened; with ${width(before)} it was ${toldTime(was)}. It is satisfied ${toldTime(after.measures.recovery)} after the start in place of ${toldTime(before.measures.recovery)}.`,
+      tell`The stat calls ${toldTime(now)} after the tap was opened; with ${width(before)} it was ${toldTime(was)}. The store is at its set-point again after ${live(after, 'recovery', 'after')} in place of ${live(before, 'recovery', 'before')}.`,
       tell`The boundary between hot and cold is thin, so the sensor falls fast: from ${celsius(cutIn(before.variant))} down to ${celsius(cutIn(after.variant))} is a moment, and the call comes ${soonerOrLater(was, now)}. What delays the call in a draw is the height of the sensor, not the differential.`,
     ],
     look: {
@@ -159,10 +163,6 @@ function lengthOfFirst(result: Result): number | null {
   const from = firstAt(result, 'hotWaterCalled');
   const to = from === null ? null : firstAt(result, 'statSatisfied', from);
   return from === null || to === null ? null : to - from;
-}
-
-function burnerStarts({ measures }: Result) {
-  return measures.burnerStarts === null ? 'as an ideal boiler does' : times(measures.burnerStarts);
 }
 
 const width = ({ variant }: Result): string =>
