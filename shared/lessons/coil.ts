@@ -7,7 +7,8 @@ export const coil: Lesson = {
   key: 'coil',
   title: 'What a coil can give',
   aim: 'A boiler gives what the coil can pass on, and a coil passes the less the warmer the store is.',
-  description: 'Invented: 210 l from cold, 24 kW, 1 mm of scale on an ordinary coil, no heating.',
+  description:
+    'Invented: 210\u00a0l from cold, 24\u00a0kW, 1\u00a0mm of scale on an ordinary coil, no heating.',
   setUp: [
     ['heating.arrangement', 'hotWaterOnly'],
     ['coil.scaleThickness', 1],
@@ -16,7 +17,8 @@ export const coil: Lesson = {
   moves: [
     {
       key: 'larger-boiler',
-      question: 'A boiler of 35 kW takes the place of the one of 24 kW. How much sooner is it hot?',
+      question:
+        'A boiler of 35\u00a0kW takes the place of the one of 24\u00a0kW. How much sooner is it hot?',
       options: [
         { key: 'inProportion', text: 'By about a third, as its output says' },
         { key: 'little', text: 'By a little' },
@@ -28,7 +30,7 @@ export const coil: Lesson = {
     {
       key: 'cooler-flow',
       question:
-        'The flow target for hot water is lowered from 80 °C to 70 °C. What becomes of the reheat?',
+        'The flow target for hot water is lowered from 80\u00a0°C to 70\u00a0°C. What becomes of the reheat?',
       options: [
         { key: 'none', text: 'It takes as long: the boiler is as strong as before' },
         { key: 'tenth', text: 'It takes about a tenth longer: 10 of 80 are missing' },
@@ -39,7 +41,7 @@ export const coil: Lesson = {
     },
     {
       key: 'clean-coil',
-      question: 'The coil is descaled: 1 mm of lime is gone. How much sooner is it hot?',
+      question: 'The coil is descaled: 1\u00a0mm of lime is gone. How much sooner is it hot?',
       options: [
         { key: 'hardly', text: 'Hardly: a millimetre is thin' },
         { key: 'several', text: 'By several minutes' },
@@ -56,7 +58,7 @@ export const coil: Lesson = {
 function text(result: Result): readonly Passage[] {
   const { measures, outcome, variant } = result;
   const setPoint = settingText('stat.setPoint', variant.stat.setPoint);
-  const given = tell`The boiler gives up to ${adjustable('boiler.output')} and holds its flow at or below ${adjustable('boiler.hotWaterFlow')}. The scale on the coil is ${adjustable('coil.scaleThickness')} thick.`;
+  const given = tell`The boiler gives up to ${adjustable('boiler.output')} and takes ${adjustable('boiler.hotWaterFlow')} as the limit of its flow. The scale on the coil is ${adjustable('coil.scaleThickness')} thick.`;
   if (measures.meanCoilHeat === null || measures.peakCoilHeat === null) {
     return [given, tell`No heat passes the coil during this run.`];
   }
@@ -86,12 +88,12 @@ function largerBoiler(before: Result, after: Result): Answer {
   return {
     option,
     passages: [
-      tell`It is hot after ${live(after, 'recovery', 'after')} where it took ${live(before, 'recovery', 'before')}: ${soonerOrLater(before.measures.recovery, after.measures.recovery)}, ${percent(Math.abs(saved))} of the time. Its output alone would promise ${percent(byOutput)}.`,
+      tell`It is hot after ${live(after, 'recovery', 'after')} where it took ${live(before, 'recovery', 'before')}: ${soonerOrLater(before.measures.recovery, after.measures.recovery)}${Number.isFinite(saved) ? `, ${percent(Math.abs(saved))} of the time` : ''}. Its output alone would promise ${percent(byOutput)}.`,
       tell`The larger boiler is at full output for ${live(after, 'outputLimitTime', 'after')} only, the smaller one for ${live(before, 'outputLimitTime', 'before')}. The rest of the time the flow stands at its limit and the coil takes what it can: ${live(after, 'meanCoilHeat', 'after')} on average, in place of ${live(before, 'meanCoilHeat', 'before')}.`,
     ],
     look: {
       at: middle(after),
-      passage: tell`Look at the power in the curve: soon after the start the boiler gives less than it could, and both runs fade together.`,
+      passage: tell`Look at the power under the curve: half-way the boiler gives ${quantityText('boilerHeat', readAt(after, 'boilerHeat', middle(after)))} of its ${settingText('boiler.output', after.variant.boiler.output)}.`,
     },
   };
 }
@@ -112,7 +114,7 @@ function coolerFlow(before: Result, after: Result): Answer {
     ],
     look: {
       at: middle(after),
-      passage: tell`Look at the flow in the curve: it lies flat at its limit for most of the reheat, ${live(after, 'flowLimitTime', 'after')} of it, and the bottom creeps up towards it.`,
+      passage: tell`Look at the flow in the curve: it lies flat at its limit for most of the reheat, ${live(after, 'flowLimitTime', 'after')} of it, and the sensor creeps up towards it.`,
     },
   };
 }

@@ -9,7 +9,7 @@ export const differential: Lesson = {
   title: 'The differential',
   aim: 'The differential decides how often a store that stands is reheated; in a draw it hardly matters, unless the store has had time to cool.',
   description:
-    'Invented: an older cylinder of 210 l, all of it at 60 °C, that loses 3.5 kWh in 24 h; two days, nothing drawn, no heating.',
+    'Invented: an older cylinder of 210\u00a0l, all of it at 60\u00a0°C, that loses 3.5\u00a0kWh in 24\u00a0h; two days, nothing drawn, no heating.',
   setUp: [
     ['heating.arrangement', 'hotWaterOnly'],
     ['start.hotShare', 100],
@@ -21,7 +21,7 @@ export const differential: Lesson = {
     {
       key: 'half-of-it',
       question:
-        'The differential is halved, from 6 K to 3 K, and nothing is drawn. How soon does the stat first call?',
+        'The differential is halved, from 6\u00a0K to 3\u00a0K, and nothing is drawn. How soon does the stat first call?',
       options: [
         { key: 'half', text: 'After about half the time' },
         { key: 'same', text: 'After about the same time: the loss is the same' },
@@ -33,7 +33,7 @@ export const differential: Lesson = {
     {
       key: 'in-a-draw',
       question:
-        'Now 100 l are drawn from the full store, and the differential is doubled from 6 K to 12 K. When does the stat call?',
+        'Now 100\u00a0l are drawn from the full store, and the differential is doubled from 6\u00a0K to 12\u00a0K. When does the stat call?',
       options: [
         { key: 'twice', text: 'After about twice as many minutes of drawing' },
         { key: 'same', text: 'Within a minute of when it did' },
@@ -49,7 +49,7 @@ export const differential: Lesson = {
     {
       key: 'cooled-first',
       question:
-        'The store has cooled to 53 °C overnight, and after 20 minutes 60 l are drawn. With 20 K in place of 6 K, how much hot water is left when the tap is closed?',
+        'The store has cooled to 53\u00a0°C overnight, and after 20 minutes 60\u00a0l are drawn. With 20\u00a0K in place of 6\u00a0K, how much hot water is left when the tap is closed?',
       options: [
         { key: 'less', text: 'Less' },
         { key: 'same', text: 'As much' },
@@ -66,7 +66,7 @@ export const differential: Lesson = {
     },
   ],
   closing:
-    'Narrow means short reheats and often; wide means long ones and seldom, and a store that stands cooler in between. Usual differentials, 5 to 10 K, lie where neither hurts.',
+    'Narrow means short reheats and often; wide means long ones and seldom, and a store that stands cooler in between. Usual differentials, 5 to 10\u00a0K, lie where neither hurts.',
 };
 
 function text(result: Result): readonly Passage[] {
@@ -74,7 +74,7 @@ function text(result: Result): readonly Passage[] {
   const { hotWaterCalls } = measures;
   const first = firstAt(result, 'hotWaterCalled');
   const done = first === null ? null : firstAt(result, 'statSatisfied', first);
-  const given = tell`Satisfied at ${settingText('stat.setPoint', variant.stat.setPoint)}, the stat rests until its sensor has fallen by the differential, ${adjustable('stat.differential')}: it calls at ${celsius(cutIn(variant))}. This cylinder is declared to lose ${adjustable('cylinder.standingLoss')}.`;
+  const given = tell`Satisfied at ${settingText('stat.setPoint', variant.stat.setPoint)}, the stat rests until its sensor has fallen by the differential: with ${adjustable('stat.differential')} it calls at ${celsius(cutIn(variant))}. This cylinder is declared to lose ${adjustable('cylinder.standingLoss')} when it stands ${settingText('cylinder.declaredAt', variant.cylinder.declaredAt)} above the air.`;
   if (first === null) {
     return [
       given,
@@ -92,7 +92,7 @@ function text(result: Result): readonly Passage[] {
     ...(measures.usableAtCall === null
       ? []
       : [
-          tell`When it calls again after its first reheat, the store still gives ${live(result, 'usableAtCall')} at 40 °C.`,
+          tell`When it calls again after its first reheat, the store still gives ${live(result, 'usableAtCall')} at 40\u00a0°C.`,
         ]),
   ];
 }
@@ -109,7 +109,7 @@ function halfOfIt(before: Result, after: Result): Answer {
     ],
     look: {
       at: now ?? after.outcome.at,
-      passage: tell`Look at the curve of the sensor: a saw with more teeth, and smaller ones, than the curve drawn thin.`,
+      passage: tell`Look at the sensor in the curve: it sinks to ${celsius(cutIn(after.variant))} and is heated again, while the former run, drawn thin, goes on sinking to ${celsius(cutIn(before.variant))}.`,
     },
   };
 }

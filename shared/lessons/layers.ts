@@ -1,13 +1,14 @@
-import { celsius, duration, litres, metres, quantityText, settingText } from '../format.ts';
+import { celsius, duration, litres, metres, settingText } from '../format.ts';
 import type { Result } from '../result.ts';
 import { adjustable, type Answer, type Lesson, live, type Passage, tell } from './lesson.ts';
-import { boundaryAt, meanAt, readAt, readLast, soonerOrLater, TOLD } from './readings.ts';
+import { boundaryAt, heightAt, meanAt, readAt, readLast, soonerOrLater, TOLD } from './readings.ts';
 
 export const layers: Lesson = {
   key: 'layers',
   title: 'Layers, and why they stay',
   aim: 'Hot water lies on cold and stays there: what is heated or drawn moves it, time hardly does.',
-  description: 'Invented: 210 l, the upper half at 60 °C and the lower at 10 °C, no heating.',
+  description:
+    'Invented: 210\u00a0l, the upper half at 60\u00a0°C and the lower at 10\u00a0°C, no heating.',
   setUp: [
     ['heating.arrangement', 'hotWaterOnly'],
     ['start.hotShare', 50],
@@ -42,7 +43,7 @@ export const layers: Lesson = {
     {
       key: 'coil-higher',
       question:
-        'From cold, the same coil is mounted 0.32 m higher. How does the reheat go, and what is in the store when the stat is satisfied?',
+        'From cold, the same coil is mounted 0.32\u00a0m higher. How does the reheat go, and what is in the store when the stat is satisfied?',
       options: [
         { key: 'soonerLess', text: 'Sooner, with less hot water' },
         { key: 'soonerSame', text: 'Sooner, with as much hot water' },
@@ -78,14 +79,14 @@ function text(result: Result): readonly Passage[] {
   const ends = `After ${end} the top is at ${celsius(readLast(result, 'top'))} and the bottom at ${celsius(readLast(result, 'bottom'))}.`;
   const what =
     measures.hotWaterCalls === 0
-      ? tell`The sensor, at ${adjustable('stat.sensorHeight')}, does not call, so nothing is heated. ${ends}`
+      ? tell`The sensor at ${adjustable('stat.sensorHeight')} does not call, so nothing is heated. ${ends}`
       : measures.recovery === null
-        ? tell`The sensor, at ${adjustable('stat.sensorHeight')}, calls, and is not satisfied within ${end}. ${ends}`
-        : tell`The sensor, at ${adjustable('stat.sensorHeight')}, calls and is satisfied after ${live(result, 'recovery')}. Then ${live(result, 'coldAtSatisfied')} are still below 40 °C, and the bottom is at ${live(result, 'bottomAtSatisfied')}.`;
+        ? tell`The sensor at ${adjustable('stat.sensorHeight')} calls, and is not satisfied within ${end}. ${ends}`
+        : tell`The sensor at ${adjustable('stat.sensorHeight')} calls and is satisfied after ${live(result, 'recovery')}. Then ${live(result, 'coldAtSatisfied')} are still below 40\u00a0°C, and the bottom is at ${live(result, 'bottomAtSatisfied')}.`;
   return [
     tell`At the start ${adjustable('start.hotShare')} of the store is hot${lie}. Hot water is lighter than cold, so it stays on top: nothing stirs the two but what is heated or drawn.`,
     what,
-    tell`Drawn and mixed to 40 °C such a store gives ${live(result, 'usableAtStart')} at the start and ${litres(readLast(result, 'usable'))} at the end.`,
+    tell`Drawn and mixed to 40\u00a0°C such a store gives ${live(result, 'usableAtStart')} at the start and ${litres(readLast(result, 'usable'))} at the end.`,
   ];
 }
 
@@ -100,7 +101,7 @@ function leftAlone(before: Result, after: Result): Answer {
     option,
     passages: [
       tell`After ${duration(end)} the top is at ${celsius(top)} and the bottom at ${celsius(bottom)}; stirred together at the start all of it would have been at ${celsius(mean)}.`,
-      tell`Only conduction crosses the boundary, through water and wall. What lies between 20 °C and 50 °C has grown from ${metres(boundaryAt(after, 0))} to ${metres(boundaryAt(after, end))}, and the usable litres have gone from ${live(before, 'usableAtStart', 'before')} to ${litres(readLast(after, 'usable'))}.`,
+      tell`Only conduction crosses the boundary, through water and wall. What lies between 20\u00a0°C and 50\u00a0°C has grown from ${metres(boundaryAt(after, 0))} to ${metres(boundaryAt(after, end))}, and the usable litres have gone from ${live(before, 'usableAtStart', 'before')} to ${litres(readLast(after, 'usable'))}.`,
     ],
     look: {
       at: end,
@@ -122,7 +123,7 @@ function heatedBelow(_before: Result, after: Result): Answer {
   return {
     option,
     passages: [
-      tell`In ${duration(at, 0)} the top goes from ${celsius(from)} to ${celsius(to)}, while the water around the coil goes from ${quantityText('bottom', readAt(after, 'bottom', 0))} to ${quantityText('coilWater', readAt(after, 'coilWater', at))}.`,
+      tell`In ${duration(at, 0)} the top ${fromTo(from, to)}, while the water around the coil ${fromTo(heightAt(after, after.variant.coil.bottom, 0), readAt(after, 'coilWater', at))}.`,
       tell`What the coil warms rises only until it meets water as warm as itself, and stirs everything on its way. So the cold half warms as one body under the hot half. ${then} The stat is satisfied after ${live(after, 'recovery', 'after')}.`,
     ],
     look: {
@@ -141,7 +142,7 @@ function coilHigher(before: Result, after: Result): Answer {
     option: isSooner ? (isLess ? 'soonerLess' : 'soonerSame') : 'later',
     passages: [
       tell`From cold the stat is satisfied after ${live(after, 'recovery', 'after')} where it took ${live(before, 'recovery', 'before')}: ${soonerOrLater(slow, quick)}.`,
-      tell`There is less to heat, for the water under the coil is left out: ${live(after, 'coldAtSatisfied', 'after')} stay below 40 °C in place of ${live(before, 'coldAtSatisfied', 'before')}. The usable litres at the tap go from ${live(before, 'usableAtSatisfied', 'before')} to ${live(after, 'usableAtSatisfied', 'after')}.`,
+      tell`There is less to heat, for the water under the coil is left out: ${live(after, 'coldAtSatisfied', 'after')} stay below 40\u00a0°C in place of ${live(before, 'coldAtSatisfied', 'before')}. The usable litres at the tap go from ${live(before, 'usableAtSatisfied', 'before')} to ${live(after, 'usableAtSatisfied', 'after')}.`,
     ],
     look: {
       at: quick ?? after.outcome.at,
@@ -150,7 +151,13 @@ function coilHigher(before: Result, after: Result): Answer {
   };
 }
 
-/** When bottom and top of what the coil stirs have met: the water around the coil within 1 K of the top. */
+/** `stays at 60.0 °C`, or `goes from 10.0 °C to 40.8 °C`. */
+function fromTo(from: number, to: number): string {
+  const [was, is] = [celsius(from), celsius(to)];
+  return was === is ? `stays at ${is}` : `goes from ${was} to ${is}`;
+}
+
+/** When the water around the coil first comes within 1 K of the top. */
 function metAt({ trace }: Result): number | null {
   const sample = trace.of.coilWater.findIndex((T, i) => trace.of.top[i] - T < MET);
   return sample < 0 ? null : trace.time[sample];

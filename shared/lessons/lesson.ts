@@ -1,7 +1,7 @@
 import { measureText, settingText } from '../format.ts';
 import { fieldAt } from '../fields.ts';
 import type { Setting } from '../causes.ts';
-import type { Measures, Result } from '../result.ts';
+import { type Measures, measureRows, type Result } from '../result.ts';
 import type { Seconds } from '../units.ts';
 import { toSI } from '../units.ts';
 import { type FieldPath, settingOf, type Variant } from '../variant.ts';
@@ -85,10 +85,14 @@ export function tell(strings: TemplateStringsArray, ...values: readonly LessonPa
 /** A setting that may be adjusted in the prose. */
 export const adjustable = (path: FieldPath): LessonPart => ({ adjusts: path });
 
-/** A measure as part of a passage; `not reached` where it was not. */
+/** A measure as part of a passage; words where it was not reached. */
 export function live(result: Result, measure: keyof Measures, of: RunOf = 'now'): LessonPart {
   const value = result.measures[measure];
-  if (value === null || !Number.isFinite(value)) return 'not reached';
+  if (value === null || !Number.isFinite(value)) {
+    return measureRows[measure].unit === 'minute'
+      ? 'a time beyond this run'
+      : 'a value not reached';
+  }
   return { text: measureText(measure, value), measure, of };
 }
 

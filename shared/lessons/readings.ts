@@ -15,6 +15,13 @@ export function readLast({ trace }: Result, quantity: Quantity): number {
   return trace.of[quantity][trace.samples - 1];
 }
 
+/** The water at a height at a moment. */
+export function heightAt({ trace, variant }: Result, height: Metres, at: Seconds): Celsius {
+  const layers = profileAt(trace, at);
+  const layer = Math.floor((height / variant.cylinder.height) * layers.length);
+  return layers[Math.min(layers.length - 1, Math.max(0, layer))];
+}
+
 /** The mean of all layers at a moment. */
 export function meanAt({ trace }: Result, at: Seconds): Celsius {
   const layers = profileAt(trace, at);

@@ -10,14 +10,14 @@ export const sensor: Lesson = {
   title: 'Where the sensor sits',
   aim: 'Above the coil the height of the sensor hardly changes the reheat from cold; it decides when the stat calls, and how much is left by then.',
   description:
-    'Invented: 210 l from cold, 24 kW, a clean coil between 0.08 m and 0.48 m, no heating.',
+    'Invented: 210\u00a0l from cold, 24\u00a0kW, a clean coil between 0.08\u00a0m and 0.48\u00a0m, no heating.',
   setUp: [['heating.arrangement', 'hotWaterOnly']],
   text,
   moves: [
     {
       key: 'higher-from-cold',
       question:
-        'From cold, the sensor is moved from 0.44 m up to 0.90 m. When is the stat satisfied?',
+        'From cold, the sensor is moved from 0.44\u00a0m up to 0.90\u00a0m. When is the stat satisfied?',
       options: [
         { key: 'sooner', text: 'Sooner: hot water rises, and it is met first up there' },
         { key: 'same', text: 'At about the same time' },
@@ -29,7 +29,7 @@ export const sensor: Lesson = {
     {
       key: 'higher-in-a-draw',
       question:
-        'All of the store is hot, and after five minutes 150 l are drawn. Again the sensor is moved from 0.44 m to 0.90 m. When does the stat call, and what is left by then?',
+        'All of the store is hot, and after five minutes 150\u00a0l are drawn. Again the sensor is moved from 0.44\u00a0m to 0.90\u00a0m. When does the stat call, and what is left by then?',
       options: [
         { key: 'soonerMore', text: 'Sooner, with more hot water left' },
         { key: 'same', text: 'At about the same time' },
@@ -46,7 +46,7 @@ export const sensor: Lesson = {
     {
       key: 'below-the-coil',
       question:
-        'From cold, the sensor is moved down to 0.06 m, below the coil. What happens to the water above?',
+        'From cold, the sensor is moved down to 0.06\u00a0m, below the coil. What happens to the water above?',
       options: [
         { key: 'asSet', text: 'It stops at the set-point, as before' },
         { key: 'hotter', text: 'It gets much hotter than the set-point' },
@@ -69,9 +69,9 @@ function text(result: Result): readonly Passage[] {
       ? tell`Within ${duration(outcome.at)} it does not read ${setPoint}; the hottest water is at ${live(result, 'hottest')} by then.`
       : measures.hotWaterCalls === 0
         ? tell`It does not call: the water there is above ${celsius(cutIn(variant))}.`
-        : tell`The stat is satisfied after ${live(result, 'recovery')}. Then the top is at ${live(result, 'topAtSatisfied')} and the bottom at ${live(result, 'bottomAtSatisfied')}, and the store gives ${live(result, 'usableAtSatisfied')} at 40 °C.`;
+        : tell`The stat is satisfied after ${live(result, 'recovery')}. Then the top is at ${live(result, 'topAtSatisfied')} and the bottom at ${live(result, 'bottomAtSatisfied')}, and the store gives ${live(result, 'usableAtSatisfied')} at 40\u00a0°C.`;
   return [
-    tell`The stat knows one height only. Its sensor sits at ${adjustable('stat.sensorHeight')}, ${isBelow ? 'below the coil, where only conduction warms the water' : 'level with the coil or above it, in the water that the coil stirs'}.`,
+    tell`The stat knows one height only. Its sensor at ${adjustable('stat.sensorHeight')} is ${isBelow ? 'below the coil, where only conduction warms the water' : 'level with the coil or above it, in the water that the coil stirs'}.`,
     reheat,
   ];
 }

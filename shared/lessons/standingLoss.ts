@@ -8,7 +8,7 @@ export const standingLoss: Lesson = {
   title: 'Standing loss',
   aim: 'A store loses heat all day through its insulation, in proportion to how much warmer it is than the air around it.',
   description:
-    'Invented: 210 l, all of it at 60 °C, a declared loss of 1.8 kWh in 24 h; one day, nothing drawn, no heating, a wide differential so that it is left to cool.',
+    'Invented: 210\u00a0l, all of it at 60\u00a0°C, a declared loss of 1.8\u00a0kWh in 24\u00a0h; one day, nothing drawn, no heating, a wide differential so that it is left to cool.',
   setUp: [
     ['heating.arrangement', 'hotWaterOnly'],
     ['start.hotShare', 100],
@@ -20,7 +20,7 @@ export const standingLoss: Lesson = {
     {
       key: 'colder-place',
       question:
-        'The cylinder stands in a cold room: the air around it is at 5 °C in place of 20 °C. How much more does it lose?',
+        'The cylinder stands in a cold room: the air around it is at 5\u00a0°C in place of 20\u00a0°C. How much more does it lose?',
       options: [
         { key: 'none', text: 'No more: the insulation is the same' },
         { key: 'quarter', text: 'A quarter more: 15 of the 60 degrees' },
@@ -32,7 +32,7 @@ export const standingLoss: Lesson = {
     {
       key: 'twice-the-foam',
       question:
-        'In place of a declared figure, take factory foam of 50 mm, and then twice as much, 100 mm. How much less does it lose?',
+        'In place of a declared figure, take factory foam of 50\u00a0mm, and then twice as much, 100\u00a0mm. How much less does it lose?',
       options: [
         { key: 'half', text: 'About half' },
         { key: 'third', text: 'About a third less' },
@@ -45,7 +45,7 @@ export const standingLoss: Lesson = {
     {
       key: 'one-hour-a-day',
       question:
-        'An older cylinder, losing 3.5 kWh in 24 h, stands for two days. Hot water is allowed for one hour in the morning in place of always. What does it lose?',
+        'An older cylinder, losing 3.5\u00a0kWh in 24\u00a0h, stands for two days. Hot water is allowed for one hour in the morning in place of always. What does it lose?',
       options: [
         { key: 'more', text: 'More: heating up again costs more than keeping warm' },
         { key: 'little', text: 'A little less' },
@@ -65,7 +65,7 @@ export const standingLoss: Lesson = {
     },
   ],
   closing:
-    'Insulation, a warmer place and lagged pipes lower the loss. Storing cooler would too, and is not the way: below 60 °C Legionella is not reliably killed.',
+    'Insulation, a warmer place and lagged pipes lower the loss. Storing cooler would too, and is not the way: below 60\u00a0°C Legionella is not reliably killed.',
 };
 
 function text(result: Result): readonly Passage[] {
@@ -73,8 +73,8 @@ function text(result: Result): readonly Passage[] {
   const { cylinder } = variant;
   const declared =
     cylinder.lossFrom === 'declared'
-      ? tell`The cylinder is declared to lose ${adjustable('cylinder.standingLoss')} when it stands ${settingText('cylinder.declaredAt', cylinder.declaredAt)} above the air. The air around it is at ${adjustable('cylinder.surroundings')}.`
-      : tell`Its loss follows from ${adjustable('cylinder.insulationThickness')} of ${settingText('cylinder.insulation', cylinder.insulation)}. The air around it is at ${adjustable('cylinder.surroundings')}.`;
+      ? tell`The cylinder is declared to lose ${adjustable('cylinder.standingLoss')} when it stands ${settingText('cylinder.declaredAt', cylinder.declaredAt)} above the air. Here it stands in air of ${adjustable('cylinder.surroundings')} all day.`
+      : tell`Its loss follows from ${adjustable('cylinder.insulationThickness')} of ${settingText('cylinder.insulation', cylinder.insulation)}. Here it stands in air of ${adjustable('cylinder.surroundings')} all day.`;
   const calls = measures.hotWaterCalls;
   const made =
     calls === 0

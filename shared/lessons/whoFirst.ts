@@ -1,5 +1,5 @@
 import { duration, quantityText, settingText } from '../format.ts';
-import type { Result } from '../result.ts';
+import type { Quantity, Result } from '../result.ts';
 import { adjustable, type Answer, type Lesson, live, type Passage, tell } from './lesson.ts';
 import { firstAt, readAt, soonerOrLater } from './readings.ts';
 
@@ -8,7 +8,7 @@ export const whoFirst: Lesson = {
   title: 'Who goes first',
   aim: 'One boiler serves cylinder and rooms: what one gets the other does not, and a quick coil makes the wait short.',
   description:
-    'Invented: a cold day, −3 °C, a house that loses 350 W/K with radiators of 18 kW; store cold, 24 kW, hot water first.',
+    'Invented: a cold day, −3\u00a0°C, a house that loses 350\u00a0W/K with radiators of 18\u00a0kW; store cold, 24\u00a0kW, hot water first.',
   setUp: [
     ['heating.radiatorOutput', 18],
     ['house.heatLoss', 350],
@@ -33,7 +33,7 @@ export const whoFirst: Lesson = {
     {
       key: 'slow-coil',
       question:
-        'Hot water first again, with a coil of 5 m in place of 12 m. What do the people in the rooms notice?',
+        'Hot water first again, with a coil of 5\u00a0m in place of 12\u00a0m. What do the people in the rooms notice?',
       options: [
         { key: 'cooler', text: 'The rooms get cooler than with the larger coil' },
         { key: 'same', text: 'Nothing: the coil is no concern of the rooms' },
@@ -68,14 +68,14 @@ function text(result: Result): readonly Passage[] {
   const setPoint = settingText('stat.setPoint', variant.stat.setPoint);
   const wanted =
     firstAt(result, 'heatingCalled') === null
-      ? '; the rooms do not call'
-      : ', so cylinder and rooms both want the boiler';
+      ? 'the rooms do not call'
+      : 'cylinder and rooms both want the boiler';
   const store =
     measures.recovery === null
       ? tell`The store is not at ${setPoint} within ${duration(outcome.at)}.`
       : tell`The store is at ${setPoint} after ${live(result, 'recovery')}.`;
   return [
-    tell`Outside it is ${adjustable('house.outside')}, and the store is cold${wanted}. When both call: ${who}. The scale on the coil is ${adjustable('coil.scaleThickness')} thick.`,
+    tell`With ${adjustable('house.outside')} outside and a cold store ${wanted}. When both call: ${who}. The scale on the coil is ${adjustable('coil.scaleThickness')} thick.`,
     store,
     tell`The rooms start at ${quantityText('air', readAt(result, 'air', 0))} and are at ${live(result, 'lowestRoom')} at their coldest, after ${live(result, 'lowestRoomAt')}. The air cools first; walls and floors follow slowly, and warm it.`,
   ];
@@ -98,7 +98,7 @@ function bothAtOnce(before: Result, after: Result): Answer {
     ],
     look: {
       at: (after.measures.recovery ?? after.outcome.at) / 2,
-      passage: tell`Look at the power in the curve half-way: boiler and coil stand apart, and the radiators are what lies between.`,
+      passage: tell`Look at the power under the curve half-way: the boiler gives ${quantityText('boilerHeat', halfWay(after, 'boilerHeat'))} and the coil passes ${quantityText('coilHeat', halfWay(after, 'coilHeat'))}; most of what lies between goes to the radiators.`,
     },
   };
 }
@@ -126,13 +126,26 @@ function roomsFirst(before: Result, after: Result): Answer {
     option: isTwice ? 'twice' : laterBy(before, after) > ABOUT ? 'later' : 'same',
     passages: [
       tell`The store is hot after ${live(after, 'recovery', 'after')} where it took ${live(before, 'recovery', 'before')}: ${soonerOrLater(was, now)}. The rooms fall to ${live(after, 'lowestRoom', 'after')} in place of ${live(before, 'lowestRoom', 'before')}.`,
-      tell`The cylinder gets the boiler only while the room stat is satisfied, and on a cold day that is a small part of the time: the store is heated in pieces between the calls of the rooms.`,
+      tell`The cylinder gets the boiler only while the room stat is satisfied: for ${duration(served(after))} of that time, in pieces between the calls of the rooms.`,
     ],
     look: {
       at: (now ?? after.outcome.at) / 2,
-      passage: tell`Look at the bottom and the sensor in the curve: they climb in steps, and rest while the rooms have the boiler.`,
+      passage: tell`Look at the sensor in the curve: it climbs in steps, and rests while the rooms have the boiler.`,
     },
   };
+}
+
+/** A quantity half-way through the reheat. */
+function halfWay(result: Result, quantity: Quantity): number {
+  return readAt(result, quantity, (result.measures.recovery ?? result.outcome.at) / 2);
+}
+
+/** Time for which the coil had the boiler until the store was hot, or until the end. */
+function served({ phases, measures, outcome }: Result): number {
+  const end = measures.recovery ?? outcome.at;
+  return phases
+    .filter(({ coilRuns, from }) => coilRuns && from < end)
+    .reduce((sum, { from, to }) => sum + Math.min(to, end) - from, 0);
 }
 
 /** How much later the store is hot, s; infinite where it no longer is. */
