@@ -62,7 +62,10 @@ function text(result: Result): readonly Passage[] {
   if (measures.meanCoilHeat === null || measures.peakCoilHeat === null) {
     return [given, tell`No heat passes the coil during this run.`];
   }
-  const held = tell`For ${live(result, 'outputLimitTime')} of it the boiler gives all it can; for ${live(result, 'flowLimitTime')} its flow is at its limit, and the coil sets the pace.`;
+  const idle = measures.minimumTime + measures.restingTime;
+  const atLeast =
+    idle < A_MINUTE ? '' : ` For ${duration(idle)} the burner is at its least output, or rests.`;
+  const held = tell`For ${live(result, 'outputLimitTime')} of it the boiler gives all it can; for ${live(result, 'flowLimitTime')} its flow is at its limit, and the coil sets the pace.${atLeast}`;
   const rule =
     measures.ruleTime === null
       ? []

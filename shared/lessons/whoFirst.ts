@@ -1,7 +1,7 @@
 import { duration, quantityText, settingText } from '../format.ts';
 import type { Quantity, Result } from '../result.ts';
 import { adjustable, type Answer, type Lesson, live, type Passage, tell } from './lesson.ts';
-import { firstAt, readAt, soonerOrLater } from './readings.ts';
+import { readAt, soonerOrLater } from './readings.ts';
 
 export const whoFirst: Lesson = {
   key: 'who-goes-first',
@@ -66,19 +66,28 @@ function text(result: Result): readonly Passage[] {
   const { measures, outcome, variant } = result;
   const who = settingText('heating.arrangement', variant.heating.arrangement);
   const setPoint = settingText('stat.setPoint', variant.stat.setPoint);
-  const wanted =
-    firstAt(result, 'heatingCalled') === null
-      ? 'the rooms do not call'
-      : 'cylinder and rooms both want the boiler';
+  const wanted = wantsHeat(result)
+    ? 'cylinder and rooms both want the boiler'
+    : 'the rooms do not call';
   const store =
     measures.recovery === null
       ? tell`The store is not at ${setPoint} within ${duration(outcome.at)}.`
       : tell`The store is at ${setPoint} after ${live(result, 'recovery')}.`;
+  const start = quantityText('air', readAt(result, 'air', 0));
+  const rooms =
+    (measures.lowestRoomAt ?? 0) < A_MINUTE
+      ? tell`The rooms start at ${start} and do not get colder.`
+      : tell`The rooms start at ${start} and are at ${live(result, 'lowestRoom')} at their coldest, after ${live(result, 'lowestRoomAt')}. The air cools first; walls and floors follow slowly, and warm it.`;
   return [
     tell`With ${adjustable('house.outside')} outside and a cold store ${wanted}. When both call: ${who}. The scale on the coil is ${adjustable('coil.scaleThickness')} thick.`,
     store,
-    tell`The rooms start at ${quantityText('air', readAt(result, 'air', 0))} and are at ${live(result, 'lowestRoom')} at their coldest, after ${live(result, 'lowestRoomAt')}. The air cools first; walls and floors follow slowly, and warm it.`,
+    rooms,
   ];
+}
+
+/** Whether the rooms have the boiler at some time, or are cold without it. */
+function wantsHeat({ phases, measures }: Result): boolean {
+  return (measures.coldRoomTime ?? 0) > 0 || phases.some(({ radiatorsRun }) => radiatorsRun);
 }
 
 function bothAtOnce(before: Result, after: Result): Answer {
@@ -160,5 +169,6 @@ function warmerBy(before: Result, after: Result): number {
   return (after.measures.lowestRoom ?? Number.NaN) - (before.measures.lowestRoom ?? Number.NaN);
 }
 
-const ABOUT = 60; // s: what is called as soon
+const A_MINUTE = 60; // s
+const ABOUT = A_MINUTE; // what is called as soon
 const FELT = 0.3; // K of room air: engineering guess, no source

@@ -9,7 +9,7 @@ import {
   shown,
 } from '../../shared/format.ts';
 import { lessonNamed, moveVariants } from '../../shared/lessons.ts';
-import { type Answer, plainPassage } from '../../shared/lessons/lesson.ts';
+import { type Answer, type Move, plainPassage } from '../../shared/lessons/lesson.ts';
 import type { Mark, Measures, Quantity, Result } from '../../shared/result.ts';
 import { settingOf } from '../../shared/variant.ts';
 import type { FieldPath } from '../../shared/variant.ts';
@@ -23,8 +23,24 @@ export type Expected = readonly [
   numbers: (before: Result, after: Result) => readonly string[],
 ];
 
-/** What a move of a lesson computes. */
-export function played(lessonKey: string, moveKey: string) {
+/** What a move of a lesson computes; each is run once. */
+export function played(lessonKey: string, moveKey: string): Played {
+  const key = `${lessonKey} ${moveKey}`;
+  const found = runs.get(key) ?? run(lessonKey, moveKey);
+  runs.set(key, found);
+  return found;
+}
+
+interface Played {
+  readonly move: Move;
+  readonly before: Result;
+  readonly after: Result;
+  readonly answer: Answer;
+}
+
+const runs = new Map<string, Played>();
+
+function run(lessonKey: string, moveKey: string): Played {
   const lesson = lessonNamed(lessonKey);
   const move = lesson?.moves.find(({ key }) => key === moveKey);
   if (!lesson || !move) throw new Error(`no ${moveKey} in ${lessonKey}; expected one`);

@@ -1,4 +1,4 @@
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import {
   celsius,
   duration,
@@ -25,6 +25,9 @@ import {
   set,
   wordsOf,
 } from '../../../make/lessonMoves.ts';
+
+// runs of up to three days, several to a test, on a machine that may be busy
+vi.setConfig({ testTimeout: 60_000 });
 
 const expected: readonly Expected[] = [
   [

@@ -1,4 +1,4 @@
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import type { Setting } from '../../../../shared/causes.ts';
 import { fieldAt } from '../../../../shared/fields.ts';
 import { settingText } from '../../../../shared/format.ts';
@@ -16,6 +16,9 @@ import {
 } from '../../../../shared/variant.ts';
 import { simulateToEnd } from '../../../../sim/run/simulate.ts';
 import { numbersIn, played, recovery, wordsOf } from '../../../make/lessonMoves.ts';
+
+// runs of up to three days, several to a test, on a machine that may be busy
+vi.setConfig({ testTimeout: 60_000 });
 
 const moves = lessons.flatMap((lesson) => lesson.moves.map((move) => ({ lesson, move })));
 const rows = moves.map((row) => [row.lesson.key, row.move.key, row] as const);
@@ -125,8 +128,8 @@ describe('the six lessons', () => {
         return [least, most].map((end) => [path, toSI(end, field.unit)] as const);
       });
       let run = 0;
-      for (const [first, one] of ends) {
-        for (const [second, other] of ends) {
+      for (const [at, [first, one]] of ends.entries()) {
+        for (const [second, other] of ends.slice(at)) {
           const variant = withSetting(withSetting(set, first, one), second, other);
           if (problemsOf(variant).length > 0) continue;
           run += 1;
@@ -135,9 +138,8 @@ describe('the six lessons', () => {
           expect(passages.flatMap(({ parts }) => adjusts(parts))).toEqual(paths);
         }
       }
-      expect(run).toBeGreaterThanOrEqual(4);
+      expect(run).toBeGreaterThanOrEqual(3);
     },
-    60_000,
   );
 
   test.each(rows)('%s, %s: runs too short to get there are told in words', (_k, name, row) => {

@@ -1,9 +1,12 @@
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import type { Setting } from '../../../../shared/causes.ts';
 import { lessonNamed, lessons, moveVariants } from '../../../../shared/lessons.ts';
 import { withSettings } from '../../../../shared/presets.ts';
 import { simulateToEnd } from '../../../../sim/run/simulate.ts';
 import { played } from '../../../make/lessonMoves.ts';
+
+// runs of up to three days, several to a test, on a machine that may be busy
+vi.setConfig({ testTimeout: 60_000 });
 
 type Other = readonly [
   lesson: string,
