@@ -10,11 +10,9 @@ import {
 import type { Result } from '../../../../shared/result.ts';
 import {
   between,
-  cutIn,
   end,
   type Expected,
   half,
-  lost,
   m,
   marked,
   mean,
@@ -22,7 +20,6 @@ import {
   numbersIn,
   played,
   recovery,
-  set,
   wordsOf,
 } from '../../../make/lessonMoves.ts';
 
