@@ -36,7 +36,7 @@ export interface MinutesByCause {
   readonly horizon: Seconds;
   /** Longer runs without some of the causes counted as this long; null when none did. */
   readonly counted: Seconds | null;
-  /** Runs made, and to be made; the shares are an estimate until all have been. */
+  /** Runs made, and to be made; the shares are an estimate until all have been. None where the boiler has no part in it. */
   readonly runs: number;
   readonly of: number;
 }
