@@ -11,7 +11,7 @@ interface DelayRow {
   readonly word: string;
   /** Whether the label takes a verb in the plural. */
   readonly plural?: true;
-  /** What is put in its place, one sentence. */
+  /** What removed means, one sentence. */
   readonly removed: string;
   /** Whether an installation has it at all; left out: always. */
   readonly present?: (variant: Variant) => boolean;
@@ -23,41 +23,41 @@ export const delays: Readonly<Record<DelayKey, DelayRow>> = {
     label: 'the sensor',
     word: 'sensor',
     removed:
-      'Without it: a sensor that calls at once, follows at once and reads the true mean of all the water the coil can heat.',
+      'An ideal one calls at once, follows at once and reads the true mean of all the water the coil can heat.',
   },
   times: {
     label: 'the hot-water times and the valve',
     word: 'times and valve',
     plural: true,
-    removed: 'Without them: hot water is always allowed and the valve is open at once.',
+    removed: 'Without them hot water is always allowed and the valve opens at once.',
     present: ({ programme, primary }) => programme.hotWater === 'timed' || primary.valveTravel > 0,
   },
   heating: {
     label: 'the heating',
     word: 'heating',
-    removed: 'Without it: the cylinder has the boiler to itself for as long as it calls.',
+    removed: 'Without it the cylinder has the boiler to itself for as long as it calls.',
     present: ({ heating }) =>
       arrangementOf(heating.arrangement).heated && heating.arrangement !== 'priority',
   },
   boiler: {
     label: 'the boiler’s own ways',
-    word: 'boiler',
+    word: 'boiler’s ways',
     plural: true,
     removed:
-      'Without them: a boiler of the same output that gives it at once, turns down to nothing, never rests, is never locked out, and has no water of its own or in pipes and coil to be warmed.',
+      'An ideal boiler of the same output gives it at once, turns down to nothing, never rests or locks out, and has no water to warm in itself, pipes or coil.',
     present: ({ boiler }) => boiler.model === 'asBuilt',
   },
   flowLimit: {
     label: 'the flow limit',
     word: 'flow limit',
     removed:
-      'Without it: the flow may be at 95 °C, as hot as a domestic boiler could go. This is only to count with, never to be set.',
+      'Without it the flow may reach 95 °C, as hot as a domestic boiler could go: that is only for counting, never to be set.',
   },
   primaryFlow: {
     label: 'the primary flow',
     word: 'primary flow',
     removed:
-      'Without its limit: so much water goes round that at full output it comes back only 5 K cooler.',
+      'Without its limit so much water goes round that at full output it comes back only 5 K cooler.',
     // how much flows is found by the run, not by the settings
   },
   pipes: {
@@ -65,19 +65,19 @@ export const delays: Readonly<Record<DelayKey, DelayRow>> = {
     word: 'pipes',
     plural: true,
     removed:
-      'Without them: the boiler stands at the cylinder, and no pipe has to be warmed or loses heat. The flow of water stays as it is.',
+      'Without them the boiler stands at the cylinder: no pipe has to be warmed or loses heat, and as much water flows as before.',
     present: ({ primary }) => primary.length > 0,
   },
   coil: {
     label: 'the coil',
     word: 'coil',
     removed:
-      'Without its limit: tube and films do not resist at all, at the height of its lowest turn; scale, where there is any, still does. The flow of water stays as it is.',
+      'Without its limit neither tube nor films resist and all the heat goes in at its lowest turn; scale still resists where there is any, and as much water flows as before.',
   },
   scale: {
     label: 'the scale on the coil',
     word: 'scale',
-    removed: 'Without it: the coil is clean.',
+    removed: 'Without it the coil is clean.',
     present: (variant) =>
       fittedCoils(variant).some(
         ({ given, scaleThickness }) => given !== 'conductance' && scaleThickness > 0,

@@ -130,9 +130,7 @@ export function delayNotes({ absent, counted, shares }: MinutesByCause): readonl
   const notes: string[] = [];
   if (shares.length > 0 && absent.length > 0) {
     const names = absent.map((key) => delays[key].label);
-    notes.push(
-      `No minutes here from ${listed(names, 'or')}: this installation has nothing of the kind, or no limit there.`,
-    );
+    notes.push(`This installation has no minutes to lose to ${listed(names, 'or')}.`);
   }
   if (counted !== null) {
     notes.push(

@@ -22,7 +22,7 @@ export function causeBars({ ideal, shares, scaleWithCoil }: MinutesByCause): rea
   const bars: CauseBar[] = [
     {
       key: 'ideal',
-      word: 'boiler alone',
+      word: 'full output',
       pattern: 'output',
       from: 0,
       to: ideal,
