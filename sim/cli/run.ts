@@ -8,8 +8,11 @@ import { resultFile } from '../../shared/resultFile.ts';
 import { settingsTable } from '../../shared/settingsTable.ts';
 import { traceCsv } from '../../shared/traceCsv.ts';
 import type { Variant } from '../../shared/variant.ts';
+import { whyFile } from '../../shared/whyFile.ts';
+import { changesOf } from '../run/changes.ts';
 import { dayRun } from '../run/day.ts';
 import { delivered } from '../run/delivery.ts';
+import { minutesByCause } from '../run/minutes.ts';
 import { simulateToEnd } from '../run/simulate.ts';
 import { toEnd } from '../run/toEnd.ts';
 import { type Command, readArgs } from './args.ts';
@@ -19,6 +22,7 @@ import { columns } from './layout.ts';
 import { ohmsReport } from './ohms.ts';
 import { nameOf, readInput, whyNotRead } from './read.ts';
 import { report } from './report.ts';
+import { whyReport } from './whyReport.ts';
 
 /** What a command leaves behind: text for the two streams, and the exit code. */
 export interface Answer {
@@ -52,7 +56,7 @@ export async function answer(
       return 'out' in found ? done(found.out) : toPutRight(found.problems);
     }
     case 'run':
-      return runFile(command, command.day ? foundOfDay : foundBy(run));
+      return runFile(command, command.day ? foundOfDay : command.why ? whyBy(run) : foundBy(run));
   }
 }
 
@@ -79,6 +83,16 @@ const foundBy =
     const result = run(variant);
     const { outcome, trace } = result;
     return { outcome, trace, json: () => resultFile(result), text: () => report(result) };
+  };
+
+/** Why, beside the run that it is about. */
+const whyBy =
+  (run: (variant: Variant) => Result) =>
+  (variant: Variant): Found => {
+    const result = run(variant);
+    const why = { minutes: toEnd(minutesByCause(variant)), changes: toEnd(changesOf(variant)) };
+    const { outcome, trace } = result;
+    return { outcome, trace, json: () => whyFile(result, why), text: () => whyReport(result, why) };
   };
 
 function foundOfDay(variant: Variant): Found {

@@ -8,6 +8,7 @@ import {
   type PreparedCoil,
   prepareCoil,
 } from '../closures/overallCoefficient.ts';
+import { scaleResistance } from '../closures/scale.ts';
 import type { Water } from '../closures/water.ts';
 import { coilArea, tubeOf } from './coilTube.ts';
 import type { Cylinder } from './cylinder.ts';
@@ -76,7 +77,10 @@ export function enlarged(run: CoilRun, factor: number): CoilRun {
   return { ...run, size: run.size.map((size) => size * factor) };
 }
 
-/** A coil that leaves its water as warm as the store, all of it in the layer where the foot of the lowest coil lies. */
+/**
+ * Coils whose tube and films do not resist, in the layer where the foot of the lowest lies: they leave their water as warm as
+ * the store. Only scale still lies between, where all of them have it.
+ */
 export function unlimitedCoil(
   variant: Variant,
   cylinder: Cylinder,
@@ -88,11 +92,21 @@ export function unlimitedCoil(
     massFlow,
     heatRate,
     layer: Int32Array.of(footLayer(cylinder, variant)),
-    size: Float64Array.of(UNLIMITED * heatRate),
+    size: Float64Array.of(Math.min(scaleConductance(variant, water), UNLIMITED * heatRate)),
     stretch: Int32Array.of(0, 1),
     still: Float64Array.of(0),
     tube: [null],
   };
+}
+
+/** What the scale on the coils would pass by itself, W/K; infinite where a coil has none. */
+function scaleConductance(variant: Variant, water: Water): number {
+  return fittedCoils(variant).reduce((sum, coil) => {
+    if (coil.given === 'conductance') return Number.POSITIVE_INFINITY;
+    return (
+      sum + coilArea(coil, water) / scaleResistance(coil.scaleThickness, coil.scaleConductivity)
+    );
+  }, 0);
 }
 
 /**

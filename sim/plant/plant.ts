@@ -56,7 +56,7 @@ export interface Plant {
 export interface Altered {
   /** In place of the flows that follow from the settings. */
   readonly flows?: PrimaryFlows;
-  /** Times what the coils conduct; `unlimited`: all the surface one could wish for, at their foot. */
+  /** Times what the coils conduct; `unlimited`: nothing but scale resists, at their foot. */
   readonly coil?: number | 'unlimited';
   /** The sensor has the mean temperature of all that the coils can heat, wherever it sits. */
   readonly sensesMean?: boolean;
@@ -64,7 +64,7 @@ export interface Altered {
 
 /** Makes an installation ready for a run. @param altered  nothing, for the installation as it is set */
 export function makePlant(variant: Variant, altered: Altered = {}): Plant {
-  const water = waters[variant.run.water];
+  const water = waterOf(variant);
   const cylinder = makeCylinder(variant, water);
   const sized = withRatedAreas(variant, water);
   const flows = altered.flows ?? primaryFlows(sized, water);
@@ -111,6 +111,11 @@ export function makePlant(variant: Variant, altered: Altered = {}): Plant {
     sensed:
       altered.sensesMean === true ? meanAboveFoot(cylinder, variant) : atHeight(cylinder, variant),
   };
+}
+
+/** The water of a variant. */
+export function waterOf({ run }: Variant): Water {
+  return waters[run.water];
 }
 
 // Made once: their tables never change

@@ -56,6 +56,8 @@ export class Run {
   studies = $state.raw<Studies>(noStudies);
   /** The studies belong to an earlier result. */
   studiesAreStale = $state(false);
+  /** Those that have come since, finished or so far. */
+  #fresh = $state.raw<ReadonlySet<Study['kind']>>(new Set());
   /** 0 to 1; null while there is nothing to wait for, or not yet long enough to say so. */
   progress = $state<number | null>(null);
   fault = $state.raw<Fault | null>(null);
@@ -85,6 +87,11 @@ export class Run {
   /** Starts the worker before there is anything to ask. */
   wake(): void {
     this.#attempt(() => {});
+  }
+
+  /** Whether a study belongs to an earlier request. */
+  isStale(kind: Study['kind']): boolean {
+    return this.studiesAreStale && !this.#fresh.has(kind);
   }
 
   /**
@@ -167,6 +174,7 @@ export class Run {
     this.#sentAt = performance.now();
     this.#number += 1;
     this.studiesAreStale = true;
+    this.#fresh = new Set();
     this.progress = null;
     clearTimeout(this.#patience);
     this.#patience = setTimeout(() => {
@@ -216,6 +224,7 @@ export class Run {
         break;
       case 'study':
         this.studies = { ...this.studies, [reply.study.kind]: reply.study };
+        this.#fresh = new Set([...this.#fresh, reply.study.kind]);
         break;
       case 'finished':
         this.studiesAreStale = !this.#underWay.studies;

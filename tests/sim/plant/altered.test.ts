@@ -41,3 +41,15 @@ test('the mean that is sensed is that of the layers from the foot of the coil up
   const warmer = T.map((each) => each + 1);
   expect(plant.sensed(warmer) - plant.sensed(T)).toBeCloseTo(1, 9);
 });
+
+test('an unlimited coil under 2 mm of scale passes what that scale alone would', () => {
+  const scaled = withSetting(variant, 'coil.scaleThickness', 0.002);
+  const plant = makePlant(scaled, { coil: 'unlimited' });
+  const { heatRate } = plant.coilAlone;
+  const { tubeOutside, length, scaleConductivity } = variant.coil;
+  const conductance = (Math.PI * tubeOutside * length * scaleConductivity) / 0.002; // k A / thickness
+  const T = store(plant);
+  const [foot] = plant.coilAlone.layer;
+  const left = Math.exp(-conductance / heatRate);
+  expect(passCoil(plant.coilAlone, 80, T, null)).toBeCloseTo(T[foot] + (80 - T[foot]) * left, 9);
+});

@@ -219,3 +219,19 @@ describe('ending', () => {
     expect(run.fault?.details).toContain('no workers here');
   });
 });
+
+test('of 2 studies the one that has come since is not stale, though the other still is', () => {
+  const { run, ports } = made();
+  const placement = { kind: 'placement', points: [] } as const;
+  const minutes = { kind: 'minutes' } as never;
+  void run.request(variant(24), true);
+  ports[0].say({ kind: 'result', number: 1, result: resultOf(24) });
+  ports[0].say({ kind: 'study', number: 1, study: placement });
+  ports[0].say({ kind: 'study', number: 1, study: minutes });
+  ports[0].say({ kind: 'finished', number: 1 });
+  expect([run.isStale('placement'), run.isStale('minutes')]).toEqual([false, false]);
+  void run.request(variant(30), true);
+  expect([run.isStale('placement'), run.isStale('minutes')]).toEqual([true, true]);
+  ports[0].say({ kind: 'study', number: 2, study: placement });
+  expect([run.isStale('placement'), run.isStale('minutes')]).toEqual([false, true]);
+});
