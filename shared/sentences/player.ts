@@ -18,14 +18,14 @@ export function playerFinding(result: Result, at: Seconds, now: Arrangement): Fi
   const heading =
     at === 0
       ? say`At the start the cylinder is at ${sensor} at the sensor${rooms}.`
-      : say`After ${duration(at)} the cylinder is at ${sensor} at the sensor${rooms}.`;
+      : say`After ${duration(at, at % 60 === 0 ? 0 : 1)} the cylinder is at ${sensor} at the sensor${rooms}.`;
   const summary = [
-    say`The boiler gives ${kilowatts(here(of.boilerHeat))}, the coil takes ${kilowatts(here(of.coilHeat))} of it; what comes next is not decided yet.`,
+    say`The boiler gives ${kilowatts(here(of.boilerHeat))} and the coil ${kilowatts(here(of.coilHeat))}; what comes next is not decided yet.`,
   ];
   return { heading, summary };
 }
 
 /** What is said when the switch is thrown. */
 export function thrownWords({ at, arrangement }: ArrangementThrow): string {
-  return `At ${duration(at)} the switch is thrown to ${arrangementOf(arrangement).label}.`;
+  return `At ${duration(at, at % 60 === 0 ? 0 : 1)} the switch is thrown to ${arrangementOf(arrangement).label}.`;
 }

@@ -33,10 +33,10 @@ export function playerFrames(width: number, height: number | null, size: number)
   const gaps = GAPS * unit;
   const rest = Math.max(LEAST, height === null ? WELL : height - gaps);
   const frame = (above: number, share: number): Place => {
-    const top = above + 26 * unit;
+    const top = above + TITLE * unit;
     return { top, bottom: top + share * rest };
   };
-  const air = frame(0, 0.24);
+  const air = frame(-8 * unit, 0.24);
   const radiators = frame(air.bottom, 0.18);
   const strip = {
     top: radiators.bottom + 24 * unit,
@@ -95,6 +95,7 @@ export function throwNotes(
 }
 
 const USUAL = 12; // px
-const GAPS = 4 * 26 + 35 + 40; // px at the usual size: titles, strip, axis
+const TITLE = 32; // px at the usual size, from a frame to the next, clear of the lowest tick
+const GAPS = 4 * TITLE + 35 + 40; // px at the usual size: titles, strip, axis
 const WELL = 300; // px
 const LEAST = 160; // px

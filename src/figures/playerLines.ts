@@ -67,7 +67,7 @@ export function playerRows({ result, of }: SoFar): PlayerRow[] {
     },
     {
       key: 'power',
-      title: 'boiler gives, coil and radiators take, kW',
+      title: 'heat from boiler, coil and radiators, kW',
       lines: power,
       domain: [Math.min(0, least(power, 0)), most(power, variant.boiler.output)],
       level: null,

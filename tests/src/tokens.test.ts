@@ -3,13 +3,29 @@ import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 
 const text = readFileSync(fileURLToPath(new URL('../../src/tokens.css', import.meta.url)), 'utf8');
+const raisedAt = text.indexOf(':root[data-projected]');
+const [usual, forARoom] = [text.slice(0, raisedAt), text.slice(raisedAt)].map(themesIn);
 const themes = {
-  light: coloursIn(text.slice(0, text.indexOf('prefers-color-scheme: dark'))),
-  dark: coloursIn(
-    text.slice(text.indexOf('prefers-color-scheme: dark'), text.indexOf(':root[data-theme=')),
-  ),
-  'dark, chosen': coloursIn(text.slice(text.indexOf(':root[data-theme='))),
+  ...usual,
+  'light for a room': over(usual.light, forARoom.light),
+  'dark for a room': over(usual.dark, forARoom.dark),
 };
+
+function themesIn(css: string) {
+  const [dark, chosen] = [
+    css.indexOf('prefers-color-scheme: dark'),
+    css.search(/:root(\[data-projected\])?\[data-theme=/),
+  ];
+  return {
+    light: coloursIn(css.slice(0, dark)),
+    dark: coloursIn(css.slice(dark, chosen)),
+    'dark, chosen': coloursIn(css.slice(chosen)),
+  };
+}
+
+function over(below: Map<string, string>, above: Map<string, string>): Map<string, string> {
+  return new Map([...below, ...above]);
+}
 
 /** Tokens that are plain colours. */
 function coloursIn(css: string): Map<string, string> {
@@ -71,4 +87,18 @@ describe.each(Object.entries(themes))('colours in the %s theme', (_name, colours
 test('all 3 themes name the same colours, and the 2 dark ones agree', () => {
   expect([...themes.dark.keys()].sort()).toEqual([...themes.light.keys()].sort());
   expect(themes['dark, chosen']).toEqual(themes.dark);
+  expect(forARoom['dark, chosen']).toEqual(forARoom.dark);
+});
+
+test('for a room ink, quiet ink and what can be moved stand out from paper more than they do at a desk', () => {
+  for (const [room, desk] of [
+    ['light for a room', 'light'],
+    ['dark for a room', 'dark'],
+  ] as const) {
+    for (const token of ['ink', 'ink-quiet', 'move', 'rule-strong']) {
+      const of = (theme: keyof typeof themes) =>
+        contrast(themes[theme].get(token) ?? '', themes[theme].get('paper') ?? '');
+      expect(of(room)).toBeGreaterThan(of(desk));
+    }
+  }
 });
