@@ -22,11 +22,10 @@ import { equivalentLengthRecord, quadraticDropRecord } from './fitting.ts';
 import { loadFlowRecord, weatherFlowRecord } from './heatingCurve.ts';
 import { houseCoolingRecord, houseTimeConstantRecord } from './houseCooling.ts';
 import { householdUseRecords } from './householdUse.ts';
-import { viscosityRecord } from './iapwsWater.ts';
 import { inletEddyRecords, inletRichardsonRecord } from './inletMixing.ts';
 import { insulationRecords } from './insulationLoss.ts';
 import { leadResistanceRecord } from './leadResistance.ts';
-import { mixedShareRecord } from './mixedLitres.ts';
+import { mixedShareRecord } from './mixedShare.ts';
 import { mixingRecord } from './mixing.ts';
 import { occupancyRecord } from './occupancy.ts';
 import { hotShareRecord, outletBlendRecord } from './outletBlend.ts';
@@ -47,6 +46,7 @@ import { heatUpTimeRecord, storedHeatRecord, tradeHeatUpTimeRecord } from './sto
 import { sufficientFlowRecord } from './sufficientFlow.ts';
 import { thermistorResistanceRecord, thermistorTemperatureRecord } from './thermistor.ts';
 import { tubeWallRecord } from './tubeWall.ts';
+import { viscosityRecord } from './waterViscosity.ts';
 
 /** Every relation that can be printed, in the order the heat travels. */
 export const records: readonly ClosureRecord[] = [

@@ -1,6 +1,6 @@
 import { shown } from '../../shared/format.ts';
 import { ZERO_CELSIUS } from '../../shared/units.ts';
-import { viscosityRecord } from '../../sim/closures/iapwsWater.ts';
+import { viscosityRecord } from '../../sim/closures/waterViscosity.ts';
 import { rayleighRecord } from '../../sim/closures/rayleigh.ts';
 import type { Water } from '../../sim/closures/water.ts';
 import type { CoilParts } from './coilParts.ts';

@@ -1,7 +1,8 @@
 import { incomingCold } from '../../shared/coldWater.ts';
 import { type Delivered, DELIVERY_FLOW, FIRST_HOUR } from '../../shared/delivery.ts';
 import { celsius, litres, shown } from '../../shared/format.ts';
-import { mixedShareRecord, MIXED } from '../../sim/closures/mixedLitres.ts';
+import { MIXED } from '../../sim/closures/mixedLitres.ts';
+import { mixedShareRecord } from '../../sim/closures/mixedShare.ts';
 import { storedHeatRecord } from '../../sim/closures/storedHeat.ts';
 import { volumetricHeat } from '../../sim/closures/water.ts';
 import { MIDDLE } from './heatUpWorking.ts';

@@ -62,7 +62,7 @@ function warmthWorking(what: string, warmth: Warmth, other: HygieneKey): Working
   const { least, most, hotTime } = warmth;
   const temperature = most;
   return {
-    title: `${what} goes from ${celsius(least)} to ${celsius(most)}: ${reductionBand(warmth)} tenfold reductions`,
+    title: `${what} goes from ${celsius(least)} to ${celsius(most)}, tenfold reductions: ${reductionBand(warmth)}`,
     steps: [
       worked(shortestReductionRecord, { temperature }),
       worked(longestReductionRecord, { temperature }),

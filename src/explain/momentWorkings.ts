@@ -4,7 +4,8 @@ import { PIPE_TEMPERATURE, WARMEST } from '../../shared/conventions.ts';
 import { celsius, litres, quantityText } from '../../shared/format.ts';
 import { type Quantity, quantities } from '../../shared/result.ts';
 import { copperTubes } from '../../sim/closures/copperTube.ts';
-import { MIXED, mixedShareRecord } from '../../sim/closures/mixedLitres.ts';
+import { MIXED } from '../../sim/closures/mixedLitres.ts';
+import { mixedShareRecord } from '../../sim/closures/mixedShare.ts';
 import {
   pipeHeatLossRecord,
   pipeSurfaceCoefficient,

@@ -23,7 +23,8 @@ export const hygiene: Section = {
     }
     const { coldestTenth } = day.hygiene;
     const most = { text: celsius(coldestTenth.most), of: 'hygiene.coldestTenth' } as const;
-    const band = { text: reductionBand(coldestTenth), of: 'hygiene.coldestTenth' } as const;
+    const count = reductionBand(coldestTenth);
+    const band = { text: count === 'none' ? 'no' : count, of: 'hygiene.coldestTenth' } as const;
     const tap =
       day.measures.hottestAtTap === null
         ? []

@@ -17,7 +17,9 @@ export const tap: Section = {
       isShort
         ? tell`Once hot alone is not warm enough the draw runs cold: ${ofDay(here, 'failedDraws')} did, or fell short, and ${ofDay(here, 'coldVolume')} came too cold. At its emptiest the store had ${ofDay(here, 'leastUsable')} usable.`
         : tell`No draw ran cold; at its emptiest the store had ${ofDay(here, 'leastUsable')} usable.`,
-      tell`What has cooled in the pipe to the tap has to run off first, ${ofDay(here, 'waitVolume')} in all. Of the heat drawn ${ofDay(here, 'useful')} were useful.`,
+      here.day.variant.draw.pipeLength > 0
+        ? tell`What has cooled in the pipe to the tap has to run off first, ${ofDay(here, 'waitVolume')} in all. Of the heat drawn ${ofDay(here, 'useful')} were useful.`
+        : tell`The tap is at the store here, so no pipe has to run off first. Of the heat drawn ${ofDay(here, 'useful')} were useful.`,
     ];
   },
   formulas: (here) =>

@@ -9,6 +9,7 @@ import DayText from '../../../src/explain/DayText.svelte';
 import Delivery from '../../../src/explain/Delivery.svelte';
 import Hygiene from '../../../src/explain/Hygiene.svelte';
 import Day from '../../../src/figures/Day.svelte';
+import WithOpener from '../../make/WithOpener.svelte';
 import { dayToEnd, deliveredToEnd } from '../../make/dayToEnd.ts';
 import { breaches } from './breaches.ts';
 import { drawnTexts } from './drawnTexts.ts';
@@ -96,7 +97,7 @@ describe.each([320, 390, 1440])('at %d pixels', (width) => {
     ['its hygiene', Hygiene],
   ])('%s break 0 rules and keep the page', async (_name, Text) => {
     await page.viewport(width, 900);
-    const { container } = await render(Text, { day: cold });
+    const { container } = await render(WithOpener, { part: Text, given: { day: cold } });
     expect(await breaches(container, width)).toEqual([]);
     expect(document.documentElement.scrollWidth).toBeLessThanOrEqual(width);
   });
@@ -188,18 +189,21 @@ test('7 days of 5000 samples are drawn in paths of 2 points a pixel at most', as
 });
 
 test('water that leaves the tap above 44 °C has its caution, a household at 41 and 42 °C has none', async () => {
-  const hot = await render(Hygiene, { day: cold });
+  const hot = await render(WithOpener, { part: Hygiene, given: { day: cold } });
   expect(hot.container.querySelector('.caution')?.textContent).toContain(
     'thermostatic mixing valve',
   );
   await hot.unmount();
-  const mild = await render(Hygiene, { day: warm });
+  const mild = await render(WithOpener, { part: Hygiene, given: { day: warm } });
   expect(mild.container.querySelector('.caution')).toBeNull();
 });
 
 test('what the store gives is told drawn and estimated, the first hour under a heading of its own', async () => {
   await page.viewport(390, 900);
-  const { container } = await render(Delivery, { delivered: deliveredToEnd(base) });
+  const { container } = await render(WithOpener, {
+    part: Delivery,
+    given: { delivered: deliveredToEnd(base) },
+  });
   expect(container.querySelectorAll('tbody tr').length).toBeGreaterThanOrEqual(2);
   const headings = [...container.querySelectorAll('h3')].map((node) => node.textContent);
   expect(headings).toEqual(['What the store gives in one draw', 'The first hour']);
