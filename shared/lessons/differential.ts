@@ -66,7 +66,7 @@ export const differential: Lesson = {
     },
   ],
   closing:
-    'Narrow means short reheats and often; wide means long ones and seldom, and a store that stands cooler in between. Usual differentials, 5 to 10\u00a0K, lie where neither hurts.',
+    'Narrow means short reheats and often; wide means long ones and seldom, and a store that stands cooler in between. Usual are 5 to 10\u00a0K (common practice, no source).',
 };
 
 function text(result: Result): readonly Passage[] {

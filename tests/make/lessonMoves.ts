@@ -1,13 +1,4 @@
-import {
-  celsius,
-  duration,
-  litres,
-  measureText,
-  percent,
-  quantityText,
-  settingText,
-  shown,
-} from '../../shared/format.ts';
+import { celsius, measureText, settingText, shown } from '../../shared/format.ts';
 import { lessonNamed, moveVariants } from '../../shared/lessons.ts';
 import { type Answer, type Move, plainPassage } from '../../shared/lessons/lesson.ts';
 import type { Mark, Measures, Quantity, Result } from '../../shared/result.ts';

@@ -13,7 +13,6 @@ import {
   cutIn,
   end,
   type Expected,
-  half,
   lost,
   m,
   marked,

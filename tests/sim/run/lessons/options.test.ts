@@ -96,19 +96,18 @@ const others: readonly Other[] = [
   ['standing-loss', 'one-hour-a-day', 'half', [['cylinder.standingLoss', 1.5]]],
 ];
 
-test.each(others)(
-  '%s, %s: other settings make "%s" come true',
-  (key, name, option, after, before) => {
-    const lesson = lessonNamed(key);
-    const move = lesson?.moves.find((one) => one.key === name);
-    if (!lesson || !move) throw new Error(`no ${name} in ${key}`);
-    const base = moveVariants(lesson, move).before;
-    const [one, other] = [before ?? [], after].map((sets) =>
-      simulateToEnd(withSettings(base, sets)),
-    );
-    expect(move.answer(one, other).option).toBe(option);
-  },
-);
+test.each(
+  others.map(
+    ([key, name, option, after, before = []]) => [key, name, option, after, before] as const,
+  ),
+)('%s, %s: other settings make "%s" come true', (key, name, option, after, before) => {
+  const lesson = lessonNamed(key);
+  const move = lesson?.moves.find((one) => one.key === name);
+  if (!lesson || !move) throw new Error(`no ${name} in ${key}`);
+  const base = moveVariants(lesson, move).before;
+  const [one, other] = [before, after].map((sets) => simulateToEnd(withSettings(base, sets)));
+  expect(move.answer(one, other).option).toBe(option);
+});
 
 test('with the 18 options that come true, all 55 options of all moves are tried', () => {
   const tried = lessons.flatMap((lesson) =>
