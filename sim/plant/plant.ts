@@ -61,7 +61,7 @@ export interface Altered {
 
 /** Makes an installation ready for a run. @param altered  nothing, for the installation as it is set */
 export function makePlant(variant: Variant, altered: Altered = {}): Plant {
-  const water = waters[variant.run.water];
+  const water = waterOf(variant);
   const cylinder = makeCylinder(variant, water);
   const sized = withRatedAreas(variant, water);
   const flows = altered.flows ?? primaryFlows(sized, water);
@@ -107,6 +107,11 @@ export function makePlant(variant: Variant, altered: Altered = {}): Plant {
     sensed:
       altered.sensesMean === true ? meanAboveFoot(cylinder, variant) : atHeight(cylinder, variant),
   };
+}
+
+/** The water an installation runs on. */
+export function waterOf({ run }: Variant): Water {
+  return waters[run.water];
 }
 
 // Made once: their tables never change

@@ -19,7 +19,7 @@ export interface MarchOptions {
   readonly tolerance: number;
   /** Ends the run at a mark. */
   readonly until?: (mark: Mark) => boolean;
-  readonly recorder?: Recorder;
+  readonly recorder?: Pick<Recorder, 'sample'>;
   readonly taps?: TapBook;
   /** From one sample to the next, s, at a time; none between the ends when left out. */
   readonly sampleStep?: (time: Seconds) => Seconds;
