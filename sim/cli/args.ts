@@ -13,6 +13,8 @@ export type Command =
       readonly json: boolean;
       /** The day of hot water in use, in place of the reheat. */
       readonly day: boolean;
+      /** What the unknowns leave open, in place of the reheat alone. */
+      readonly spread: boolean;
     }
   | { readonly kind: 'example'; readonly name: string }
   | { readonly kind: 'ohms'; readonly typed: OhmsTyped }
@@ -40,12 +42,16 @@ export function readArgs(args: readonly string[]): Command | { readonly problems
     const got = positionals.length === 0 ? 'none was given' : `there are ${positionals.length}`;
     return { problems: [`Name one file, or - for standard input; ${got}. --help says more.`] };
   }
+  if (values.day === true && values.spread === true) {
+    return { problems: ['--day and --spread answer two questions; leave out one of them.'] };
+  }
   return {
     kind: 'run',
     file: positionals[0],
     csv: typeof values.csv === 'string' ? values.csv : null,
     json: values.json === true,
     day: values.day === true,
+    spread: values.spread === true,
   };
 }
 
@@ -58,7 +64,7 @@ function ohmsCommand(
   if (!given.some((key) => key === 'ohms' || key === 'degrees')) {
     return { problems: [`--${given[0]} goes with --ohms or --degrees; give one of them too.`] };
   }
-  const written = ['csv', 'json', 'day'].filter((name) => values[name] !== undefined);
+  const written = ['csv', 'json', 'day', 'spread'].filter((name) => values[name] !== undefined);
   const others = [...positionals, ...written.map((name) => `--${name}`)];
   if (others.length > 0) {
     return { problems: [`--${given[0]} is answered without a file; leave out ${others[0]}.`] };
@@ -104,6 +110,7 @@ const options = {
   csv: { type: 'string' },
   json: { type: 'boolean' },
   day: { type: 'boolean' },
+  spread: { type: 'boolean' },
   example: { type: 'string' },
   examples: { type: 'boolean' },
   settings: { type: 'boolean' },

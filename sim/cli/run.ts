@@ -10,6 +10,7 @@ import { traceCsv } from '../../shared/traceCsv.ts';
 import type { Variant } from '../../shared/variant.ts';
 import { dayRun } from '../run/day.ts';
 import { delivered } from '../run/delivery.ts';
+import { SPREAD_RUNS, spreadOf } from '../run/spread.ts';
 import { simulateToEnd } from '../run/simulate.ts';
 import { toEnd } from '../run/toEnd.ts';
 import { type Command, readArgs } from './args.ts';
@@ -19,6 +20,7 @@ import { columns } from './layout.ts';
 import { ohmsReport } from './ohms.ts';
 import { nameOf, readInput, whyNotRead } from './read.ts';
 import { report } from './report.ts';
+import { spreadFile, spreadReport } from './spreadReport.ts';
 
 /** What a command leaves behind: text for the two streams, and the exit code. */
 export interface Answer {
@@ -52,7 +54,10 @@ export async function answer(
       return 'out' in found ? done(found.out) : toPutRight(found.problems);
     }
     case 'run':
-      return runFile(command, command.day ? foundOfDay : foundBy(run));
+      return runFile(
+        command,
+        command.day ? foundOfDay : command.spread ? foundOfSpread : foundBy(run),
+      );
   }
 }
 
@@ -89,6 +94,18 @@ function foundOfDay(variant: Variant): Found {
     trace,
     json: () => dayFile(day),
     text: () => dayReport(day, toEnd(delivered(variant))),
+  };
+}
+
+function foundOfSpread(variant: Variant): Found {
+  const result = simulateToEnd(variant);
+  const { outcome, trace } = result;
+  const spread = toEnd(spreadOf(variant, SPREAD_RUNS));
+  return {
+    outcome,
+    trace,
+    json: () => spreadFile(spread),
+    text: () => spreadReport(spread, result),
   };
 }
 

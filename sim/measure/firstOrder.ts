@@ -2,7 +2,8 @@
  * Part of the variance of an output that each input alone explains (first-order indices), from one sample of runs.
  * Each input is cut into equal bins, and the output is taken apart into a mean and one effect for each bin of each input,
  * all of them together, so that the others do not blur one. What no single input explains is scatter: of it a bin's mean
- * keeps some by chance, which is taken off. An effect that is straight loses 1/bins² of itself inside the bins.
+ * keeps some by chance, which is taken off. What an effect does inside a bin is added as a straight line between the
+ * bins beside it.
  * @param inputs  [input] [run] 0 to 1, as many runs in one bin as in another
  * @param output  [run]
  * @returns       [input] 0 to 1; all 0 where nothing scatters
@@ -23,14 +24,17 @@ export function firstOrder(
   const binOf = inputs.map((input) => Int32Array.from(input, (value) => binAt(value, bins)));
   const effects = inputs.map(() => new Float64Array(bins));
   for (let sweep = 0; sweep < SWEEPS; sweep++) {
-    binOf.forEach((bin, input) => takeOff(bin, left, effects[input]));
+    for (const [input, bin] of binOf.entries()) takeOff(bin, left, effects[input]);
   }
   const freedom = runs - 1 - inputs.length * (bins - 1);
   const scatter = freedom > 0 ? (meanSquare(left) * runs) / freedom : 0;
+  const inBin = (scatter * bins) / runs; // of the mean of one bin, by chance
   return effects.map((effect, input) => {
     const explained = meanSquare(Float64Array.from(binOf[input], (bin) => effect[bin]));
-    const byChance = (scatter * (bins - 1)) / runs;
-    return Math.min(1, Math.max(0, explained - byChance) / variance);
+    const slopes = slopesOf(effect);
+    const inside = (meanSquare(slopes) - inBin / 2) / 12;
+    const found = explained - (inBin * (bins - 1)) / bins + Math.max(0, inside);
+    return Math.min(1, Math.max(0, found) / variance);
   });
 }
 
@@ -53,6 +57,15 @@ function takeOff(bin: Int32Array, left: Float64Array, effect: Float64Array): voi
     if (count[one] > 0) effect[one] += sum[one] / count[one];
   }
   for (let run = 0; run < left.length; run++) left[run] -= sum[bin[run]] / count[bin[run]];
+}
+
+/** How much an effect rises over each bin, from the bins beside it. */
+function slopesOf(effect: Float64Array): Float64Array {
+  const last = effect.length - 1;
+  return effect.map((_, bin) => {
+    const [from, to] = [Math.max(0, bin - 1), Math.min(last, bin + 1)];
+    return to > from ? (effect[to] - effect[from]) / (to - from) : 0;
+  });
 }
 
 function binAt(value: number, bins: number): number {

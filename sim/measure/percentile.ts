@@ -10,6 +10,6 @@ export function percentile(sorted: ArrayLike<number>, share: number): number {
   const place = Math.min(last, Math.max(0, share * sorted.length - 0.5));
   const below = Math.floor(place);
   const part = place - below;
-  if (part === 0) return sorted[below];
+  if (part === 0 || sorted[below] === Number.POSITIVE_INFINITY) return sorted[below];
   return sorted[below] + part * (sorted[below + 1] - sorted[below]);
 }

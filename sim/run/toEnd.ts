@@ -1,5 +1,5 @@
 /** What a generator returns once it has run to its end. */
-export function toEnd<T>(run: Generator<number, T>): T {
+export function toEnd<T>(run: Generator<unknown, T>): T {
   for (;;) {
     const step = run.next();
     if (step.done) return step.value;

@@ -7,6 +7,11 @@ export function presentExample(variant: Variant): Preset | null {
   return known.find(([settings]) => settings === text)?.[1] ?? null;
 }
 
+/** Whether two variants have the same settings, whatever their names. */
+export function sameSettings(one: Variant, other: Variant): boolean {
+  return settingsText(one) === settingsText(other);
+}
+
 const settingsText = ({ name: _name, ...settings }: Variant): string => JSON.stringify(settings);
 
 const known = presets.map((preset) => [settingsText(presetVariant(preset)), preset] as const);
