@@ -1,5 +1,5 @@
 import { expect, inject, test } from 'vitest';
-import { comparedPresets, runBits } from '../make/runBits.ts';
+import { comparedPresets, runBits, spreadBits } from '../make/runBits.ts';
 
 test.each(comparedPresets)('%s gives in Chromium every bit that Node gave', (key) => {
   expect(runBits(key)).toBe(inject('nodeBits')[key]);
@@ -7,4 +7,9 @@ test.each(comparedPresets)('%s gives in Chromium every bit that Node gave', (key
 
 test('3 presets give 3 fingerprints', () => {
   expect(new Set(Object.values(inject('nodeBits'))).size).toBe(3);
+});
+
+test('16 runs of a spread give in Chromium every bit that Node gave', () => {
+  expect(spreadBits()).toBe(inject('nodeSpreadBits'));
+  expect(spreadBits()).toMatch(/^16 of 16 runs [0-9a-f]+$/);
 });

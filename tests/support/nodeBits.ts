@@ -5,6 +5,8 @@ declare module 'vitest' {
   export interface ProvidedContext {
     /** By preset: the fingerprint of its trace, computed in Node before the browser starts. */
     nodeBits: Record<string, string>;
+    /** The fingerprint of a spread. */
+    nodeSpreadBits: string;
   }
 }
 
@@ -17,13 +19,14 @@ export default async function provideNodeBits(project: TestProject): Promise<voi
     optimizeDeps: { noDiscovery: true },
   });
   try {
-    const { comparedPresets, runBits } = (await server.ssrLoadModule(
+    const { comparedPresets, runBits, spreadBits } = (await server.ssrLoadModule(
       `${import.meta.dirname}/../make/runBits.ts`,
     )) as typeof import('../make/runBits.ts');
     project.provide(
       'nodeBits',
       Object.fromEntries(comparedPresets.map((key) => [key, runBits(key)])),
     );
+    project.provide('nodeSpreadBits', spreadBits());
   } finally {
     await server.close();
   }
