@@ -6,6 +6,7 @@ import { dayFile } from '../../shared/dayFile.ts';
 import type { Outcome, Result, Trace } from '../../shared/result.ts';
 import { resultFile } from '../../shared/resultFile.ts';
 import { settingsTable } from '../../shared/settingsTable.ts';
+import { spreadFile } from '../../shared/spreadFile.ts';
 import { traceCsv } from '../../shared/traceCsv.ts';
 import type { Variant } from '../../shared/variant.ts';
 import { dayRun } from '../run/day.ts';
@@ -20,7 +21,7 @@ import { columns } from './layout.ts';
 import { ohmsReport } from './ohms.ts';
 import { nameOf, readInput, whyNotRead } from './read.ts';
 import { report } from './report.ts';
-import { spreadFile, spreadReport } from './spreadReport.ts';
+import { spreadReport } from './spreadReport.ts';
 
 /** What a command leaves behind: text for the two streams, and the exit code. */
 export interface Answer {
@@ -104,7 +105,7 @@ function foundOfSpread(variant: Variant): Found {
   return {
     outcome,
     trace,
-    json: () => spreadFile(spread),
+    json: () => spreadFile(spread, result),
     text: () => spreadReport(spread, result),
   };
 }

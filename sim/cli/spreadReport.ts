@@ -38,20 +38,3 @@ export function spreadReport(spread: Spread, result: Result): string {
   ];
   return `${sections.join('\n\n')}\n`;
 }
-
-/** The same as plain data, units in the keys. */
-export function spreadFile(spread: Spread): Record<string, unknown> {
-  return {
-    lowSeconds: spread.low,
-    medianSeconds: spread.median,
-    highSeconds: spread.high,
-    runs: spread.runs,
-    reached: spread.reached,
-    firstOrder: Object.fromEntries(spread.firstOrder.map(({ key, share }) => [key, share])),
-    recoveriesSeconds: [...spread.recoveries],
-    timeSeconds: [...spread.time],
-    lowReadingCelsius: [...spread.lowReading],
-    medianReadingCelsius: [...spread.medianReading],
-    highReadingCelsius: [...spread.highReading],
-  };
-}

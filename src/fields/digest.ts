@@ -57,7 +57,7 @@ function made(group: Group, variant: Variant): string {
     case 'prices':
       return `fuel ${say('prices.fuel')}`;
     case 'unknowns':
-      return `flow ± ${say('unknowns.primaryFlow')}, cold ± ${say('unknowns.cold')}`;
+      return `flow ± ${say('unknowns.primaryFlow')}`;
     case 'run':
       return `${say('run.duration')}, ${say('run.layers')} layers`;
   }
