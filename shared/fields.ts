@@ -12,6 +12,7 @@ import type { Field } from './fields/row.ts';
 import { sensorFields } from './fields/sensor.ts';
 import { startFields } from './fields/start.ts';
 import { statFields } from './fields/stat.ts';
+import { unknownFields } from './fields/unknowns.ts';
 import { exampleDraws } from './ownDraws.ts';
 import { toSI } from './units.ts';
 import { type FieldPath, type Group, groups, type Variant } from './variant.ts';
@@ -34,6 +35,7 @@ export const fields: readonly Field[] = [
   ...roomFields,
   ...programmeFields,
   ...priceFields,
+  ...unknownFields,
 ];
 
 /** Headings of the groups of settings. */
@@ -54,6 +56,7 @@ export const groupLabels: Readonly<Record<Group, string>> = {
   house: 'House',
   programme: 'Programme',
   prices: 'Prices and carbon',
+  unknowns: 'Not known for certain',
   run: 'The run',
 };
 

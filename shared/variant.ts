@@ -1,6 +1,7 @@
 import type { Day, OwnDraw } from './variant/day.ts';
 import type { Boiler, Circulator, Primary } from './variant/heatSource.ts';
 import type { Heating, House, Prices, Programme, RunSettings } from './variant/rooms.ts';
+import type { Unknowns } from './variant/unknowns.ts';
 import type {
   Coil,
   Cylinder,
@@ -16,6 +17,7 @@ export type { Arrangement } from './arrangements.ts';
 export type { Day, OwnDraw } from './variant/day.ts';
 export type { Boiler, Circulator, Primary } from './variant/heatSource.ts';
 export type { Heating, House, Prices, Programme, RunSettings } from './variant/rooms.ts';
+export type { Unknowns } from './variant/unknowns.ts';
 export type {
   Coil,
   Cylinder,
@@ -53,6 +55,7 @@ export interface Variant {
   readonly programme: Programme;
   readonly prices: Prices;
   readonly start: Start;
+  readonly unknowns: Unknowns;
   readonly run: RunSettings;
 }
 
@@ -74,6 +77,7 @@ export const groups = [
   'programme',
   'prices',
   'start',
+  'unknowns',
   'run',
 ] as const satisfies readonly Exclude<keyof Variant, 'name' | 'ownDraws'>[];
 

@@ -15,6 +15,8 @@ export type Command =
       readonly day: boolean;
       /** Why it takes so long, in place of the reheat. */
       readonly why: boolean;
+      /** What the unknowns leave open, in place of the reheat alone. */
+      readonly spread: boolean;
     }
   | { readonly kind: 'example'; readonly name: string }
   | { readonly kind: 'ohms'; readonly typed: OhmsTyped }
@@ -42,9 +44,12 @@ export function readArgs(args: readonly string[]): Command | { readonly problems
     const got = positionals.length === 0 ? 'none was given' : `there are ${positionals.length}`;
     return { problems: [`Name one file, or - for standard input; ${got}. --help says more.`] };
   }
-  if (values.why === true && values.day === true) {
+  const questions = (['day', 'why', 'spread'] as const).filter((name) => values[name] === true);
+  if (questions.length > 1) {
     return {
-      problems: ['--why is about the reheat and --day about the day; leave out one of them.'],
+      problems: [
+        `--${questions[0]} and --${questions[1]} answer two questions; leave out one of them.`,
+      ],
     };
   }
   return {
@@ -54,6 +59,7 @@ export function readArgs(args: readonly string[]): Command | { readonly problems
     json: values.json === true,
     day: values.day === true,
     why: values.why === true,
+    spread: values.spread === true,
   };
 }
 
@@ -66,7 +72,9 @@ function ohmsCommand(
   if (!given.some((key) => key === 'ohms' || key === 'degrees')) {
     return { problems: [`--${given[0]} goes with --ohms or --degrees; give one of them too.`] };
   }
-  const written = ['csv', 'json', 'day', 'why'].filter((name) => values[name] !== undefined);
+  const written = ['csv', 'json', 'day', 'why', 'spread'].filter(
+    (name) => values[name] !== undefined,
+  );
   const others = [...positionals, ...written.map((name) => `--${name}`)];
   if (others.length > 0) {
     return { problems: [`--${given[0]} is answered without a file; leave out ${others[0]}.`] };
@@ -113,6 +121,7 @@ const options = {
   json: { type: 'boolean' },
   day: { type: 'boolean' },
   why: { type: 'boolean' },
+  spread: { type: 'boolean' },
   example: { type: 'string' },
   examples: { type: 'boolean' },
   settings: { type: 'boolean' },

@@ -10,6 +10,8 @@ export const help = `Reheat Bench: how a hot water cylinder reheats, and why it 
                    was left at, how warm it was kept, and what it gives in one draw
   --why            why it takes so long: its minutes shared out over the causes, and what each
                    practical change would save, in place of the reheat
+  --spread         what is not known for certain leaves open of the reheat: low, median and high of
+                   256 cases, and how much of the scatter each unknown explains
   --csv OUT        also write the traces to OUT, units in the headers
   --json           print the whole result as JSON, units in the keys
   --examples       list the examples (invented data)

@@ -6,6 +6,7 @@ import { dayFile } from '../../shared/dayFile.ts';
 import type { Outcome, Result, Trace } from '../../shared/result.ts';
 import { resultFile } from '../../shared/resultFile.ts';
 import { settingsTable } from '../../shared/settingsTable.ts';
+import { spreadFile } from '../../shared/spreadFile.ts';
 import { traceCsv } from '../../shared/traceCsv.ts';
 import type { Variant } from '../../shared/variant.ts';
 import { whyFile } from '../../shared/whyFile.ts';
@@ -13,6 +14,7 @@ import { changesOf } from '../run/changes.ts';
 import { dayRun } from '../run/day.ts';
 import { delivered } from '../run/delivery.ts';
 import { minutesByCause } from '../run/minutes.ts';
+import { SPREAD_RUNS, spreadOf } from '../run/spread.ts';
 import { simulateToEnd } from '../run/simulate.ts';
 import { toEnd } from '../run/toEnd.ts';
 import { type Command, readArgs } from './args.ts';
@@ -23,6 +25,7 @@ import { ohmsReport } from './ohms.ts';
 import { nameOf, readInput, whyNotRead } from './read.ts';
 import { report } from './report.ts';
 import { whyReport } from './whyReport.ts';
+import { spreadReport } from './spreadReport.ts';
 
 /** What a command leaves behind: text for the two streams, and the exit code. */
 export interface Answer {
@@ -56,7 +59,7 @@ export async function answer(
       return 'out' in found ? done(found.out) : toPutRight(found.problems);
     }
     case 'run':
-      return runFile(command, command.day ? foundOfDay : command.why ? whyBy(run) : foundBy(run));
+      return runFile(command, foundFor(command, run));
   }
 }
 
@@ -67,6 +70,16 @@ function example(name: string): Answer {
   const near = nearest(name, keys);
   const hint = near ? `the nearest is ${near}` : `there are ${keys.join(', ')}`;
   return toPutRight([`There is no example “${name}”; ${hint}.`]);
+}
+
+/** What answers the question that is asked. */
+function foundFor(
+  { day, why, spread }: Extract<Command, { kind: 'run' }>,
+  run: (variant: Variant) => Result,
+): (variant: Variant) => Found {
+  if (day) return foundOfDay;
+  if (why) return whyBy(run);
+  return spread ? foundOfSpread : foundBy(run);
 }
 
 /** What a variant came to, in the forms in which it may be asked for. */
@@ -103,6 +116,18 @@ function foundOfDay(variant: Variant): Found {
     trace,
     json: () => dayFile(day),
     text: () => dayReport(day, toEnd(delivered(variant))),
+  };
+}
+
+function foundOfSpread(variant: Variant): Found {
+  const result = simulateToEnd(variant);
+  const { outcome, trace } = result;
+  const spread = toEnd(spreadOf(variant, SPREAD_RUNS));
+  return {
+    outcome,
+    trace,
+    json: () => spreadFile(spread, result),
+    text: () => spreadReport(spread, result),
   };
 }
 

@@ -19,7 +19,7 @@ export interface MarchOptions {
   readonly tolerance: number;
   /** Ends the run at a mark. */
   readonly until?: (mark: Mark) => boolean;
-  readonly recorder?: Recorder;
+  readonly recorder?: Pick<Recorder, 'sample'> & Partial<Pick<Recorder, 'follow'>>;
   readonly taps?: TapBook;
   /** A run that was cut and goes on; one that begins when left out. */
   readonly since?: Since;

@@ -61,7 +61,7 @@ export function* goOn(
   for (const [index, { arrangement }] of throws.entries()) {
     keep?.(from);
     const system = new System(plantAfter(from.plant, arrangement));
-    marching.recorder?.follow(system);
+    marching.recorder?.follow?.(system);
     const { state, memory } = from.snapshot;
     const piece = yield* march(system, {
       ...marching,

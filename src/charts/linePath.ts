@@ -57,6 +57,29 @@ export function areaOf(pieces: readonly (readonly Point[])[], level: number): st
     .join('');
 }
 
+/**
+ * Path data of the area between two sampled lines; a gap in either (NaN) parts it.
+ * @param xs  [sample]
+ */
+export function bandOf(
+  xs: ArrayLike<number>,
+  low: ArrayLike<number>,
+  high: ArrayLike<number>,
+  x: (value: number) => number,
+  y: (value: number) => number,
+): string {
+  const parted = Float64Array.from(high, (value, sample) =>
+    Number.isNaN(low[sample]) ? Number.NaN : value,
+  );
+  const lower = Float64Array.from(low, (value, sample) =>
+    Number.isNaN(high[sample]) ? Number.NaN : value,
+  );
+  const back = linePieces(xs, lower, x, y);
+  return linePieces(xs, parted, x, y)
+    .map((piece, index) => `${pathOf([[...piece, ...[...back[index]].reverse()]])}Z`)
+    .join('');
+}
+
 function extremes(column: readonly Point[]): readonly Point[] {
   if (column.length < 3) return column;
   let low = 0;

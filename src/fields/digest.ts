@@ -56,6 +56,8 @@ function made(group: Group, variant: Variant): string {
       return programmeDigest(variant);
     case 'prices':
       return `fuel ${say('prices.fuel')}`;
+    case 'unknowns':
+      return `flow ± ${say('unknowns.primaryFlow')}`;
     case 'run':
       return `${say('run.duration')}, ${say('run.layers')} layers`;
   }

@@ -12,7 +12,13 @@ export function buffersOf(found: Result | Study): ArrayBuffer[] {
     case 'coolDown':
       return piecesOf([found.time, found.top, found.mean, found.bottom, found.loss]);
     case 'spread':
-      return piecesOf([found.time, found.lowReading, found.medianReading, found.highReading]);
+      return piecesOf([
+        found.time,
+        found.lowReading,
+        found.medianReading,
+        found.highReading,
+        found.recoveries,
+      ]);
     default:
       return [];
   }

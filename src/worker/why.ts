@@ -1,5 +1,6 @@
 import { changesStudy } from '../../sim/run/changes.ts';
 import { minutesStudy } from '../../sim/run/minutes.ts';
+import { spreadStudy } from '../../sim/run/spread.ts';
 import type { StudyOf } from './answer.ts';
 import { kept } from './kept.ts';
 
@@ -14,4 +15,5 @@ export const why: readonly StudyOf[] = [
     prices: null,
   })),
   kept(changesStudy, (variant) => variant),
+  spreadStudy,
 ];

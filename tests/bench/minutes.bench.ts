@@ -35,7 +35,7 @@ try {
     ['family-as-found', 'all but heating'],
   ] as const) {
     const variant = named(key);
-    const rounds = [];
+    const rounds: Awaited<ReturnType<typeof timed>>[] = [];
     for (let round = 0; round < 5; round++) {
       rounds.push(await page.evaluate(timed, { script, variant }));
     }

@@ -5,6 +5,8 @@ declare module 'vitest' {
   export interface ProvidedContext {
     /** By run: the fingerprint of its trace, computed in Node before the browser starts. */
     nodeBits: Record<string, string>;
+    /** The fingerprint of a spread. */
+    nodeSpreadBits: string;
   }
 }
 
@@ -17,10 +19,11 @@ export default async function provideNodeBits(project: TestProject): Promise<voi
     optimizeDeps: { noDiscovery: true },
   });
   try {
-    const { comparedRuns, runBits } = (await server.ssrLoadModule(
+    const { comparedRuns, runBits, spreadBits } = (await server.ssrLoadModule(
       `${import.meta.dirname}/../make/runBits.ts`,
     )) as typeof import('../make/runBits.ts');
     project.provide('nodeBits', Object.fromEntries(comparedRuns.map((key) => [key, runBits(key)])));
+    project.provide('nodeSpreadBits', spreadBits());
   } finally {
     await server.close();
   }

@@ -107,7 +107,9 @@ describe('on random installations', () => {
         const run = minutesByCause(variant);
         let step = run.next();
         while (!step.done && typeof step.value === 'number') step = run.next();
-        const found = step.done ? step.value : step.value.study;
+        const found =
+          typeof step.value === 'object' && 'study' in step.value ? step.value.study : step.value;
+        if (typeof found === 'number') throw new Error('no minutes');
         if (!('shares' in found)) throw new Error('no minutes');
         expect(found.whole).toBe(recovery);
         if (found.ideal === null) return;
