@@ -1,0 +1,66 @@
+import { expect } from 'vitest';
+import type { Setting } from '../../shared/causes.ts';
+import { defaultVariant } from '../../shared/fields.ts';
+import { presetNamed, presetVariant, withSettings } from '../../shared/presets.ts';
+import type { Measures, Quantity, Result } from '../../shared/result.ts';
+import type { FieldPath, Variant } from '../../shared/variant.ts';
+import { simulateToEnd } from '../../sim/run/simulate.ts';
+
+/** Settings in their shown units. */
+export type Settings = Partial<Record<FieldPath, number | string>>;
+
+/** The healthy house with some settings changed. */
+export function houseWith(settings: Settings = {}): Variant {
+  return withSettings(defaultVariant('Healthy house'), Object.entries(settings) as Setting[]);
+}
+
+/** The house of a preset with some settings changed. */
+export function presetWith(key: string, settings: Settings = {}): Variant {
+  const preset = presetNamed(key);
+  if (!preset) throw new Error(`${key} is no preset; expected one`);
+  return withSettings(presetVariant(preset), Object.entries(settings) as Setting[]);
+}
+
+const done = new Map<string, Result>();
+
+/** One run of a variant; the same variant is run once. */
+export function runOf(variant: Variant): Result {
+  const key = JSON.stringify(variant);
+  const known = done.get(key);
+  if (known) return known;
+  const result = simulateToEnd(variant);
+  done.set(key, result);
+  return result;
+}
+
+/** One run of the healthy house with some settings changed. */
+export function runWith(settings: Settings = {}): Result {
+  return runOf(houseWith(settings));
+}
+
+/** What a run of the healthy house with some settings changed came to. */
+export function measuresWith(settings: Settings = {}): Measures {
+  return runWith(settings).measures;
+}
+
+/** Recovery, s; without end when the stat is never satisfied. */
+export function recoveryWith(settings: Settings = {}): number {
+  return measuresWith(settings).recovery ?? Number.POSITIVE_INFINITY;
+}
+
+/** A quantity of a run at the sample next after a moment. @param at  s */
+export function sampled({ trace }: Result, quantity: Quantity, at: number): number {
+  return trace.of[quantity][trace.time.findIndex((time) => time >= at)];
+}
+
+/** Fails unless each value is larger than the one before. */
+export function expectRising(values: readonly number[]): void {
+  const risen = values.every((value, i) => i === 0 || value > values[i - 1]);
+  expect(risen, `${values.join(', ')} should rise from one to the next`).toBe(true);
+}
+
+/** Fails unless each value is smaller than the one before. */
+export function expectFalling(values: readonly number[]): void {
+  const fallen = values.every((value, i) => i === 0 || value < values[i - 1]);
+  expect(fallen, `${values.join(', ')} should fall from one to the next`).toBe(true);
+}
