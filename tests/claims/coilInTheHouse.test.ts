@@ -124,7 +124,7 @@ describe('as the store warms', () => {
     const atFullOutput = (settings: Settings) =>
       measuresWith({ ...alone, ...settings }).outputLimitTime;
     expectRising([70, 75, 80, 85].map((limit) => atFullOutput({ 'boiler.hotWaterFlow': limit })));
-    expectRising([6, 12, 24].map((length) => atFullOutput({ 'coil.length': length })));
+    expectRising([6, 12, 20].map((length) => atFullOutput({ 'coil.length': length })));
   });
 
   claim(
@@ -163,7 +163,7 @@ describe('as the store warms', () => {
   claim('It falls as the store warms: a larger coil holds it up longer.', () => {
     const mean = (length: number) =>
       measuresWith({ ...alone, 'coil.length': length }).meanCoilHeat ?? 0;
-    expectRising([6, 12, 24].map(mean));
+    expectRising([6, 12, 20].map(mean));
   });
 });
 
@@ -203,7 +203,7 @@ describe('the stream', () => {
 
   claim('At the same heat, more flow brings flow and return closer together.', () => {
     const apart = (flow: number) => {
-      const run = runWith({ ...alone, ...given(flow), 'boiler.output': 12, 'coil.length': 24 });
+      const run = runWith({ ...alone, ...given(flow), 'boiler.output': 12, 'coil.length': 20 });
       return sampled(run, 'flow', 900) - sampled(run, 'returnTemperature', 900); // at full output
     };
     expectFalling([10, 15, 25].map(apart));
@@ -219,7 +219,7 @@ describe('the stream', () => {
 
   claim('A larger coil, less flow or a cooler store lowers the return.', () => {
     const back = (settings: Settings) => measuresWith({ ...alone, ...settings }).meanReturn ?? 0;
-    expectFalling([6, 12, 24].map((length) => back({ 'coil.length': length })));
+    expectFalling([6, 12, 20].map((length) => back({ 'coil.length': length })));
     expectFalling([30, 15, 8].map((flow) => back(given(flow))));
     expectFalling([60, 55, 50].map((setPoint) => back({ 'stat.setPoint': setPoint })));
   });
@@ -238,7 +238,7 @@ describe('advice on the coil', () => {
         );
         return sampled(run, 'coilHeat', (run.measures.recovery ?? Number.NaN) - 120);
       };
-      expectRising([62, 65, 70, 75].map(atTheEnd));
+      expectRising([65, 70, 75].map(atTheEnd));
       expect(atTheEnd(70)).toBeGreaterThan(24e3 / 5);
     },
   );

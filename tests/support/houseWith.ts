@@ -2,6 +2,7 @@ import { expect } from 'vitest';
 import type { Setting } from '../../shared/causes.ts';
 import { defaultVariant } from '../../shared/fields.ts';
 import { presetNamed, presetVariant, withSettings } from '../../shared/presets.ts';
+import { problemsOf } from '../../shared/problems.ts';
 import type { Measures, Quantity, Result } from '../../shared/result.ts';
 import type { FieldPath, Variant } from '../../shared/variant.ts';
 import { simulateToEnd } from '../../sim/run/simulate.ts';
@@ -11,14 +12,23 @@ export type Settings = Partial<Record<FieldPath, number | string>>;
 
 /** The healthy house with some settings changed. */
 export function houseWith(settings: Settings = {}): Variant {
-  return withSettings(defaultVariant('Healthy house'), Object.entries(settings) as Setting[]);
+  return sound(
+    withSettings(defaultVariant('Healthy house'), Object.entries(settings) as Setting[]),
+  );
 }
 
 /** The house of a preset with some settings changed. */
 export function presetWith(key: string, settings: Settings = {}): Variant {
   const preset = presetNamed(key);
   if (!preset) throw new Error(`${key} is no preset; expected one`);
-  return withSettings(presetVariant(preset), Object.entries(settings) as Setting[]);
+  return sound(withSettings(presetVariant(preset), Object.entries(settings) as Setting[]));
+}
+
+/** A variant that the app would run. */
+function sound(variant: Variant): Variant {
+  const [problem] = problemsOf(variant);
+  if (problem) throw new Error(problem.message);
+  return variant;
 }
 
 const done = new Map<string, Result>();
