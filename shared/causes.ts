@@ -225,7 +225,7 @@ export const causes: readonly Cause[] = [
     title: 'Bad joint in the sensor lead',
     description: 'Invented: a corroded joint adds 500 Ω to a 10 kΩ thermistor.',
     reason:
-      'Resistance in series looks like a colder sensor, so the stat is satisfied late or not at all.',
+      'Resistance in series makes a thermistor look colder, so the stat is satisfied late or not at all.',
     day: [],
     wrong: [
       ['sensor.element', 'thermistor'],
