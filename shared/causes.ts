@@ -140,7 +140,8 @@ export const causes: readonly Cause[] = [
     key: 'heating-shares',
     title: 'Heating takes its share',
     description: 'Invented: both at once through two zone valves on a cold day.',
-    reason: 'The radiators take part of the flow and of the boiler’s heat all through the reheat.',
+    reason:
+      'Whenever the rooms call, the radiators take part of the flow and of the boiler’s heat.',
     day: [
       ['heating.radiatorOutput', 18],
       ['house.heatLoss', 350],
