@@ -1,7 +1,8 @@
 import { describe, expect } from 'vitest';
 import { claim } from '../support/claim.ts';
 import { expectMoves } from '../support/expectMoves.ts';
-import { expectFalling, expectRising, measuresWith, type Settings } from '../support/houseWith.ts';
+import { expectFalling, expectRising } from '../support/expectOrder.ts';
+import { measuresWith, runWith, type Settings } from '../support/houseWith.ts';
 import { resultOf, termsOf } from '../support/recordOf.ts';
 
 const winter: Settings = { 'house.outside': -3, 'run.duration': 4 };
@@ -216,5 +217,22 @@ describe('cycling', () => {
   );
   claim('Only the settings move the target; with compensation, the rooms or the weather.', () => {
     expect(termsOf('belowTarget')).toEqual(['target', 'flow']);
+  });
+
+  claim('below zero the coil takes more, and the burner turns up', () => {
+    expect(resultOf('surplus', { least: 5e3, taken: 8e3 })).toBeLessThan(0);
+    const { measures } = runWith({ ...hotWaterAlone, 'boiler.minimumOutput': 3 });
+    expect(measures.meanCoilHeat).toBeGreaterThan(3e3);
+    expect(measures.minimumTime).toBe(0);
+  });
+
+  claim('without end when the surroundings are no colder than the cut-in', () => {
+    for (const around of [55, 58])
+      expect(resultOf('offTime', { around, cutIn: 55 })).toBe(Infinity);
+  });
+
+  claim('1 when it never goes off, 0 when it never comes on', () => {
+    expect(resultOf('duty', { on: Infinity, off: 600 })).toBe(1);
+    expect(resultOf('duty', { on: 600, off: Infinity })).toBe(0);
   });
 });

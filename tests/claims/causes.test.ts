@@ -2,9 +2,8 @@ import { expect } from 'vitest';
 import { causes } from '../../shared/causes.ts';
 import { healthyVariant } from '../../shared/presets.ts';
 import { claim } from '../support/claim.ts';
+import { expectFalling, expectRising } from '../support/expectOrder.ts';
 import {
-  expectFalling,
-  expectRising,
   houseWith,
   measuresWith,
   presetWith,

@@ -4,7 +4,8 @@ import { coilPressureDrop } from '../../sim/closures/coilPressureDrop.ts';
 import { tabulatedWater } from '../../sim/closures/water.ts';
 import { claim } from '../support/claim.ts';
 import { expectMoves } from '../support/expectMoves.ts';
-import { expectFalling, expectRising, recoveryWith } from '../support/houseWith.ts';
+import { expectFalling, expectRising } from '../support/expectOrder.ts';
+import { recoveryWith } from '../support/houseWith.ts';
 import { resultOf } from '../support/recordOf.ts';
 
 const water = tabulatedWater();

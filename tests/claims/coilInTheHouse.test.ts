@@ -3,9 +3,8 @@ import { type CoilParts, coilParts } from '../../src/explain/coilParts.ts';
 import { readingAt } from '../../src/explain/reading.ts';
 import { claim } from '../support/claim.ts';
 import { expectMoves } from '../support/expectMoves.ts';
+import { expectFalling, expectRising } from '../support/expectOrder.ts';
 import {
-  expectFalling,
-  expectRising,
   houseWith,
   measuresWith,
   presetWith,

@@ -2,15 +2,8 @@ import { describe, expect } from 'vitest';
 import { outsideAt } from '../../sim/plant/outside.ts';
 import { claim } from '../support/claim.ts';
 import { expectMoves } from '../support/expectMoves.ts';
-import {
-  expectFalling,
-  expectRising,
-  houseWith,
-  measuresWith,
-  runWith,
-  type Settings,
-  sampled,
-} from '../support/houseWith.ts';
+import { expectFalling, expectRising } from '../support/expectOrder.ts';
+import { houseWith, measuresWith, runWith, type Settings, sampled } from '../support/houseWith.ts';
 import { resultOf, termsOf } from '../support/recordOf.ts';
 
 const winter: Settings = { 'house.outside': -3, 'run.duration': 4 };

@@ -7,13 +7,8 @@ import { coolDownStudy } from '../../sim/run/coolDown.ts';
 import { toEnd } from '../../sim/run/toEnd.ts';
 import { claim } from '../support/claim.ts';
 import { expectMoves } from '../support/expectMoves.ts';
-import {
-  expectFalling,
-  expectRising,
-  houseWith,
-  runWith,
-  type Settings,
-} from '../support/houseWith.ts';
+import { expectFalling, expectRising } from '../support/expectOrder.ts';
+import { houseWith, runWith, type Settings } from '../support/houseWith.ts';
 import { recordOf, resultOf, termsOf } from '../support/recordOf.ts';
 
 /** What a store loses for each kelvin, W/K. */
@@ -191,7 +186,10 @@ claim(
   },
 );
 claim(
-  'where the bottom cools first it comes out a little low: the mean hides the colder skin',
+  [
+    'where the bottom cools first it comes out a little low: the mean hides the colder skin',
+    '…, … % less: the bottom cools first, so the skin is colder than the mean.',
+  ],
   () => {
     for (const loss of [1, 1.8, 3.5]) {
       const settings = { 'cylinder.standingLoss': loss };

@@ -3,9 +3,8 @@ import { darcyWeisbach, pipePressureDrop } from '../../sim/closures/pipeFriction
 import { quadraticDrop } from '../../sim/closures/fitting.ts';
 import { claim } from '../support/claim.ts';
 import { expectMoves } from '../support/expectMoves.ts';
+import { expectFalling, expectRising } from '../support/expectOrder.ts';
 import {
-  expectFalling,
-  expectRising,
   measuresWith,
   recoveryWith,
   runWith,

@@ -3,9 +3,8 @@ import type { FieldPath } from '../../shared/variant.ts';
 import { makeSensorChain } from '../../sim/control/sensorChain.ts';
 import { claim } from '../support/claim.ts';
 import { expectMoves } from '../support/expectMoves.ts';
+import { expectFalling, expectRising } from '../support/expectOrder.ts';
 import {
-  expectFalling,
-  expectRising,
   houseWith,
   measuresWith,
   presetWith,

@@ -3,8 +3,8 @@ import { differentialStudy } from '../../sim/run/studies.ts';
 import { toEnd } from '../../sim/run/toEnd.ts';
 import { claim } from '../support/claim.ts';
 import { expectMoves } from '../support/expectMoves.ts';
+import { expectFalling } from '../support/expectOrder.ts';
 import {
-  expectFalling,
   houseWith,
   measuresWith,
   presetWith,

@@ -3,9 +3,8 @@ import { placementStudy } from '../../sim/run/studies.ts';
 import { toEnd } from '../../sim/run/toEnd.ts';
 import { claim } from '../support/claim.ts';
 import { expectMoves } from '../support/expectMoves.ts';
+import { expectFalling, expectRising } from '../support/expectOrder.ts';
 import {
-  expectFalling,
-  expectRising,
   houseWith,
   measuresWith,
   presetWith,

@@ -3,15 +3,11 @@ import type { DayRun } from '../../shared/day.ts';
 import { dayRun } from '../../sim/run/day.ts';
 import { toEnd } from '../../sim/run/toEnd.ts';
 import { showersPerDay } from '../../sim/closures/householdUse.ts';
+import { tapPipeContent } from '../../sim/plant/tapPipe.ts';
 import { claim } from '../support/claim.ts';
 import { expectMoves } from '../support/expectMoves.ts';
-import {
-  expectFalling,
-  expectRising,
-  houseWith,
-  runWith,
-  type Settings,
-} from '../support/houseWith.ts';
+import { expectFalling, expectRising } from '../support/expectOrder.ts';
+import { houseWith, runWith, type Settings } from '../support/houseWith.ts';
 import { recordOf, resultOf, termsOf } from '../support/recordOf.ts';
 
 const oneDay: Settings = {
@@ -151,27 +147,35 @@ describe('mixing at the tap', () => {
       expectFalling([50, 60, 70].map(fromStore));
     },
   );
-  for (const words of [
-    'Wanted at the tap; when the store falls below it the draw runs cold.',
-    'Mixed to this; when the store falls below it the draw runs cold.',
-  ]) {
-    claim(words, () => {
-      const cold = dayWith({
+  claim(
+    [
+      'Wanted at the tap; when the store falls below it the draw runs cold.',
+      'Mixed to this; when the store falls below it the draw runs cold.',
+    ],
+    () => {
+      const small: Settings = {
         'cylinder.volume': 90,
         'cylinder.height': 0.8,
         'boiler.output': 2,
+        'boiler.minimumOutput': 1,
         'day.baths': 3,
         'day.showers': 6,
-        'boiler.minimumOutput': 1,
-      }).draws.filter((draw) => draw.coldTime > 0);
+      };
+      const cold = dayWith(small).draws.filter((draw) => draw.coldTime > 0);
       expect(cold.length).toBeGreaterThan(0);
       for (const draw of cold) expect(draw.mean).toBeLessThan(draw.wanted ?? 0);
-    });
-  }
+    },
+  );
   claim('From the store; the water in it cools between draws and runs off first.', () => {
     const waited = (length: number) => dayWith({ 'draw.pipeLength': length }).measures.waitVolume;
     expect(waited(0)).toBe(0);
     expectRising([0, 4, 12].map(waited));
+  });
+
+  claim('0 for a tap at the store; a pipe of less than 0.1 l is left out.', () => {
+    const { draw } = houseWith();
+    expect(tapPipeContent({ ...draw, pipeLength: 1, pipeSize: '12' })).toBeLessThan(0.1e-3);
+    expect(dayWith({ 'draw.pipeLength': 1, 'draw.pipeSize': '12' }).measures.waitVolume).toBe(0);
   });
 });
 

@@ -1,4 +1,3 @@
-import { expect } from 'vitest';
 import type { Setting } from '../../shared/causes.ts';
 import { defaultVariant } from '../../shared/fields.ts';
 import { presetNamed, presetVariant, withSettings } from '../../shared/presets.ts';
@@ -61,16 +60,4 @@ export function recoveryWith(settings: Settings = {}): number {
 /** A quantity of a run at the sample next after a moment. @param at  s */
 export function sampled({ trace }: Result, quantity: Quantity, at: number): number {
   return trace.of[quantity][trace.time.findIndex((time) => time >= at)];
-}
-
-/** Fails unless each value is larger than the one before. */
-export function expectRising(values: readonly number[]): void {
-  const risen = values.every((value, i) => i === 0 || value > values[i - 1]);
-  expect(risen, `${values.join(', ')} should rise from one to the next`).toBe(true);
-}
-
-/** Fails unless each value is smaller than the one before. */
-export function expectFalling(values: readonly number[]): void {
-  const fallen = values.every((value, i) => i === 0 || value < values[i - 1]);
-  expect(fallen, `${values.join(', ')} should fall from one to the next`).toBe(true);
 }
