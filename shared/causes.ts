@@ -140,7 +140,8 @@ export const causes: readonly Cause[] = [
     key: 'heating-shares',
     title: 'Heating takes its share',
     description: 'Invented: both at once through two zone valves on a cold day.',
-    reason: 'The radiators take part of the flow and of the boiler’s heat all through the reheat.',
+    reason:
+      'Whenever the rooms call, the radiators take part of the flow and of the boiler’s heat.',
     day: [
       ['heating.radiatorOutput', 18],
       ['house.heatLoss', 350],
@@ -225,7 +226,7 @@ export const causes: readonly Cause[] = [
     title: 'Bad joint in the sensor lead',
     description: 'Invented: a corroded joint adds 500 Ω to a 10 kΩ thermistor.',
     reason:
-      'Resistance in series looks like a colder sensor, so the stat is satisfied late or not at all.',
+      'Resistance in series makes a thermistor look colder, so the stat is satisfied late or not at all.',
     day: [],
     wrong: [
       ['sensor.element', 'thermistor'],

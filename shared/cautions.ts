@@ -72,6 +72,16 @@ function sensorBelowCoil(variant: Variant): boolean {
   return variant.stat.sensorHeight < lowestCoil(variant);
 }
 
+/** Whether the controller takes the element for another. */
+function isMistaken({ element, expects }: Variant['sensor']): boolean {
+  return element !== 'true' && expects !== 'same';
+}
+
+/** Whether more ohms read hotter: they do where the controller expects platinum, and colder where a thermistor. */
+function risesWithHeat({ element, expects }: Variant['sensor']): boolean {
+  return (expects === 'same' ? element : expects) === 'platinum';
+}
+
 const always = () => true;
 
 /** One table for the screen, the printed page and the command line. */
@@ -149,16 +159,21 @@ const cautions: readonly CautionRow[] = [
       stat.mounting === 'strappedBare' ||
       stat.mounting === 'strappedLagged' ||
       (stat.mounting === 'asTyped' && stat.airShare > 0) ||
-      (sensor.element !== 'true' && (sensor.expects !== 'same' || sensor.jointResistance > 0)),
+      isMistaken(sensor) ||
+      (sensor.element !== 'true' &&
+        (risesWithHeat(sensor) ? sensor.dampResistance : sensor.jointResistance) > 0),
     text: () =>
       'This sensor may read lower than the water is: the store gets hotter than the controller shows, and scalds the sooner. Put the sensor right; do not turn the set-point down to make up for it.',
     source: 'practice',
   },
   {
     key: 'readsHigh',
-    when: ({ sensor }) => sensor.element !== 'true' && sensor.dampResistance > 0,
+    when: ({ sensor }) =>
+      isMistaken(sensor) ||
+      (sensor.element !== 'true' &&
+        (risesWithHeat(sensor) ? sensor.jointResistance : sensor.dampResistance) > 0),
     text: () =>
-      'A damp joint makes the sensor read hotter than the water is: the store is colder than the controller shows, and Legionella is not reliably killed.',
+      'This sensor may read hotter than the water is: the store is then colder than the controller shows, and Legionella is not reliably killed. Put the sensor right.',
     source: 'hsg274',
   },
   {

@@ -49,7 +49,8 @@ export const coolDownRecord: ClosureRecord = {
   where: 'the cool-down method; read second-hand',
   range: 'a store that cools as one body with nothing drawn and nothing heated',
   outside: 'where the bottom cools first it comes out a little low: the mean hides the colder skin',
-  changes: 'Better insulation lowers it; a longer wait makes a measured one more certain.',
+  changes:
+    'Better insulation lowers it; a longer wait makes a measured one more certain, until two thirds of the difference are gone.',
   example: {
     given: { capacity: 836_000, time: 86_400, start: 60, end: 52.53059, air: 20 },
     gives: 2,

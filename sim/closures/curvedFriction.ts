@@ -81,7 +81,7 @@ export const curvedLaminarFrictionRecord: ClosureRecord = {
   where: 'Dean number 11.6 to 2000; read second-hand',
   range: 'Re below the critical Reynolds number of the coil',
   outside: '64 / Re below a Dean number of 11.6; extended above 2000',
-  changes: 'A larger bore or wider turns.',
+  changes: 'Less pressure is lost with a larger bore or wider turns.',
   example: {
     given: { Re: 250, curvature: 0.2 },
     gives: 0.40632818,
@@ -120,7 +120,7 @@ export const curvedTurbulentFrictionRecord: ClosureRecord = {
   range: 'Re above 22 000, smooth bore, bore / coil diameter 0.01 to 0.2',
   outside:
     'between the critical Reynolds number and 22 000 a straight line joins it to the laminar value; a corrugated bore costs more than this',
-  changes: 'A larger bore, a shorter coil, two coils side by side.',
+  changes: 'Less pressure is lost with a larger bore, a shorter coil or two coils side by side.',
   example: {
     given: { Re: 1e4, curvature: 0.05 },
     gives: 0.037311802,

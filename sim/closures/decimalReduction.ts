@@ -107,7 +107,8 @@ const edge = (
     '45 to 80 °C, free Legionella pneumophila in water; in biofilm, scale, sludge or amoebae it lasts longer. At 45 °C a single test: the band closes there for want of a second, not for certainty. It may still grow up to about 46 °C',
   outside:
     'below 45 °C infinite: nothing is counted as killed, and from 20 °C it may multiply; beyond the last printed time held, so that no faster kill is claimed',
-  changes: 'A hotter store: between 50 and 60 °C each kelvin takes more than a third off the time.',
+  changes:
+    'A hotter store: between 50 and 60 °C each kelvin takes a quarter to a half off the time.',
   compute: ({ temperature }) => decimalReductionBand(temperature)[which],
 });
 

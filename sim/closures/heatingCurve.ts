@@ -118,7 +118,7 @@ export const loadFlowRecord: ClosureRecord = {
     mo('·'),
     paren(mn(3), mo('−'), mn(2), mo('·'), BELOW_TOP),
   ),
-  sentence: 'The nearer the room is to its set point, the cooler the boiler runs.',
+  sentence: 'The warmer the room, the cooler the boiler runs.',
   source: 'practice',
   where: 'the smooth curve across the band is chosen here; controls differ',
   range: 'air within half the band of the set point',

@@ -73,7 +73,7 @@ export const houseCoolingRecord: ClosureRecord = {
     paren(mn(1), mo('−'), expOf(mo('−'), row('{pause}', mo('/'), '{timeConstant}'))),
   ),
   sentence:
-    'While the cylinder has the boiler the house cools a little, in proportion to the pause.',
+    'While the cylinder has the boiler the house cools a little, nearly in proportion to the pause.',
   source: 'sap',
   where: 'time constant of Table 9b, read second-hand; the fall is its exponential decay',
   range:

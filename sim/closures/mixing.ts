@@ -98,7 +98,7 @@ export const mixingRecord: ClosureRecord = {
   where: 'convective adjustment of two layers; from memory',
   range: 'lower layer warmer than the one above it',
   outside: 'refused: layers the right way up stay as they are',
-  changes: 'Heating higher up leaves less water below the warm layer to be mixed.',
+  changes: 'Heating higher up leaves less water above the warm layer to be mixed.',
   example: {
     given: { C1: 250 * 4186, T1: 80, C2: 750 * 4186, T2: 20 },
     gives: 35,

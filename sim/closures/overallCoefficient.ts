@@ -118,7 +118,7 @@ export const overallRecord: ClosureRecord = {
   range: 'plain tubes; ± 25 % for a coil known by geometry alone',
   outside: 'zero without primary flow',
   changes:
-    'In a clean coil the water outside it decides; with a millimetre of scale, the scale does.',
+    'In a clean coil the water outside it decides; scale is as much at two millimetres of dense or one of porous scale, and more beyond.',
   example: {
     given: { ho: 1000, hi: 1e12, ratio: 1, Rw: 0, Rs: 4.5e-4 },
     gives: 690,

@@ -103,7 +103,8 @@ export const pipePressureDropRecord: ClosureRecord = {
     mo('·'),
     frac(row('{density}', mo('·'), raised(paren('{velocity}'), mn(2))), mn(2)),
   ),
-  sentence: 'Twice the flow through the same pipe costs nearly four times the pressure.',
+  sentence:
+    'Once it is turbulent, twice the flow through the same pipe costs more than three times the pressure.',
   source: 'whiteFluid',
   where: 'Darcy and Weisbach; straight pipe and coil alike; from memory',
   range: 'a full round bore in steady flow',

@@ -171,7 +171,7 @@ export const pipeHeatLossRecord: ClosureRecord = {
   range:
     'still air; published figures spread by a factor of two: of one trade table this gives 0.50 to 0.75 for bare copper and 1.3 to 1.5 for 25 mm of lagging; SAP has 24.5 W/m bare and 9.1 W/m lagged for primaries',
   outside: 'extended; a draught, a vertical run, clips and bare fittings are not in it',
-  changes: 'Lagging, above all on the first metres; a shorter run; cooler water.',
+  changes: 'Thicker lagging; a shorter run; cooler water.',
   example: {
     given: { outside: 0.022, lagging: 0.025, k: 0.043, h: 9 },
     gives: 0.2049,

@@ -58,7 +58,8 @@ export const sufficientFlowRecord: ClosureRecord = {
     mo('+'),
     frac('{spread}', mn(2)),
   ),
-  sentence: 'Radiators of twice the size give the same heat from water some 20 K cooler.',
+  sentence:
+    'Radiators of twice the size give the same heat from cooler water: at 54 °C in place of 75 °C.',
   source: 'en442',
   where: 'characteristic equation turned round, with the arithmetic mean of flow and return',
   range: 'a spread well below the difference to the room',

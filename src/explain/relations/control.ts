@@ -51,7 +51,7 @@ export const callsAt: ClosureRecord = {
   where: 'an on/off stat',
   range: 'the reading of the sensor, not the water',
   outside: 'no limits',
-  changes: 'A smaller differential calls sooner and more often.',
+  changes: 'A smaller differential calls sooner and, as a rule, more often.',
   example: {
     given: { setPoint: 60, differential: 6 },
     gives: 54,
@@ -84,7 +84,7 @@ export const houseLoses: ClosureRecord = {
   where: 'air and fabric share it, the fabric slows the fall',
   range: 'constant outside temperature, no sun and no people',
   outside: 'extended',
-  changes: 'Insulation, heavier fabric, a shorter reheat.',
+  changes: 'Insulation lowers it; with heavier fabric or a shorter reheat the rooms feel it less.',
   example: {
     given: { loss: 250, air: 20, outside: 0 },
     gives: 5000,

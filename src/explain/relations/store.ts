@@ -25,7 +25,7 @@ export const usableLitres: ClosureRecord = {
   where: 'Annex I, definition of V40, counted layer by layer',
   range: 'hot part at 40 °C or above',
   outside: 'layers below 40 °C count nothing',
-  changes: 'A lower sensor, a hotter store, warmer incoming water.',
+  changes: 'A hotter store, warmer incoming water; at the next call, a lower sensor.',
   example: {
     given: { hotVolume: 0.21, hot: 60, cold: 10, mixed: 40 },
     gives: 0.35,

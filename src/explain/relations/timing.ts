@@ -86,7 +86,7 @@ export const heatThrough: ClosureRecord = {
   where: 'an integral of the run, so it holds to rounding',
   range: 'any run',
   outside: 'extended',
-  changes: 'More water to heat, colder water, a higher set-point, a lower sensor.',
+  changes: 'More water to heat, colder water, a higher set-point.',
   example: {
     given: { mean: 18_000, time: 2400 },
     gives: 12 * 3.6e6,
