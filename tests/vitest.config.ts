@@ -24,6 +24,7 @@ export default mergeConfig(
           extends: true,
           test: {
             name: 'node',
+            testTimeout: 30_000, // a busy machine is slow, not wrong
             include: ['tests/**/*.test.ts'],
             exclude: ['tests/browser/**', 'tests/e2e/**'],
             benchmark: { include: ['tests/bench/**/*.bench.ts'] },

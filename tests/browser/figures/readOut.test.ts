@@ -21,7 +21,7 @@ test('at 20 min it reads 35.0 °C at the top and names it with its unit; a press
   expect(opened).toEqual(['top']);
 });
 
-test('at 60 min, with the coil at rest, flow and return are none and the boiler is off', async () => {
+test('at 60 min, with the coil at rest, flow and return are none and the stat is satisfied', async () => {
   const { container } = await render(ReadOut, { result, moment: new TimeCursor(3600) });
   await expect
     .element(page.getByRole('button', { name: 'flow none open the working' }))
@@ -29,7 +29,7 @@ test('at 60 min, with the coil at rest, flow and return are none and the boiler 
   await expect
     .element(page.getByRole('button', { name: 'return none open the working' }))
     .toBeVisible();
-  expect(container.textContent?.replace(/\s+/g, ' ')).toContain('At 60 min: off');
+  expect(container.textContent?.replace(/\s+/g, ' ')).toContain('At 60 min: the stat is satisfied');
 });
 
 test('no number moves when the moment goes from 5 to 35 min, and 0 rules of access are broken', async () => {
