@@ -200,7 +200,7 @@ test('the minutes in the finding open a working with a formula in 2 rows, a sour
   expect(await working.locator('h3').innerText()).toMatch(/^Working: recovery time: \d/);
   expect(await working.locator('.scroller math').count()).toBe(2);
   expect(await working.innerText()).toContain('Source.');
-  expect(await page.evaluate(() => document.activeElement?.tagName)).toBe('H3');
+  await expect.poll(() => page.evaluate(() => document.activeElement?.tagName)).toBe('H3');
   await working.getByRole('button', { name: 'Close' }).click();
   expect(await working.count()).toBe(0);
   expect(await page.evaluate(() => document.activeElement?.closest('h1') !== null)).toBe(true);
