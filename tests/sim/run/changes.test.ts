@@ -81,16 +81,20 @@ describe('the examples have what is wrong put right first', () => {
     ['wide-differential', 'differential'],
     ['sensor-too-high', 'sensorHeight'],
     ['sensor-too-low', 'sensorHeight'],
-  ])('%s: %s', (example, key) => {
-    const [first] = found(withSetting(of(example), 'run.layers', 16));
-    expect(first.key).toBe(key);
-  });
+  ])(
+    '%s: %s',
+    (example, key) => {
+      const [first] = found(withSetting(of(example), 'run.layers', 16));
+      expect(first.key).toBe(key);
+    },
+    30_000,
+  );
 
   test('hot-water times that are too short: longer ones and none save the same 71 min', () => {
     const [one, other] = found(of('programme-too-short'));
     expect([one.key, other.key].sort()).toEqual(['alwaysHotWater', 'longerTimes']);
     expect(one.recovery).toBe(other.recovery);
-  });
+  }, 30_000);
 });
 
 describe('what a change brings along', () => {
@@ -100,12 +104,12 @@ describe('what a change brings along', () => {
     expect(flow?.variant.boiler.hotWaterFlow).toBe(80);
     expect(flow?.cautions.map(({ key }) => key)).toContain('limesFaster');
     expect(found(defaultVariant('hot')).some(({ key }) => key === 'flowLimit')).toBe(false);
-  });
+  }, 30_000);
 
   test('a pipe through which more than 1 m/s would run comes with that caution', () => {
     const nearer = found(of('far-away')).find(({ key }) => key === 'run');
     expect(nearer?.cautions.map(({ key }) => key)).toEqual(['fastPrimary']);
-  });
+  }, 30_000);
 
   test('a store that was overheated has less water afterwards, and that is said', () => {
     const [first] = found(of('bad-joint'));
@@ -121,7 +125,7 @@ describe('what a change brings along', () => {
     if (moved === undefined) throw new Error('no height was found');
     const after = simulateToEnd(moved.variant).measures.usableAtSatisfied ?? Number.NaN;
     expect(after).toBeGreaterThanOrEqual(0.95 * before);
-  });
+  }, 30_000);
 });
 
 test('with an immersion heater instead of the boiler only the sensor is worth a word', () => {

@@ -133,6 +133,12 @@ test('the 6 studies of the worker are as many as it reckons with', async () => {
   expect(STUDY_COUNT).toBe(6);
 });
 
+test('as many studies say why as the worker counts on', async () => {
+  const { why } = await import('../../../src/worker/why.ts');
+  const { WHY_COUNT } = await import('../../../src/worker/studyCount.ts');
+  expect(why).toHaveLength(WHY_COUNT);
+});
+
 test('Stop ends a run of 100 000 steps, and the next request is answered', async () => {
   const { ask, answer, until, finishedRuns } = made(100_000);
   ask(1);
