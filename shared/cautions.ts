@@ -15,6 +15,15 @@ export interface Caution {
   readonly source: string;
 }
 
+/** Cautions that did not apply before. */
+export function broughtUp(
+  before: readonly Caution[],
+  after: readonly Caution[],
+): readonly Caution[] {
+  const had = new Set(before.map(({ key }) => key));
+  return after.filter(({ key }) => !had.has(key));
+}
+
 /**
  * The cautions that apply, in order of weight; the last always defers to those who may decide.
  * @param day  of hot water in use, where one has been run

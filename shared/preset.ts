@@ -35,9 +35,14 @@ export function presetVariant(preset: Preset): Variant {
 
 /** A variant with some settings, in their shown units, put to other values. */
 export function withSettings(variant: Variant, settings: readonly Setting[]): Variant {
-  return settings.reduce((changed, [path, value]) => {
-    const field = fieldAt(path);
-    const inside = field.kind === 'number' ? toSI(Number(value), field.unit) : value;
-    return withSetting(changed, path, inside);
-  }, variant);
+  return settings.reduce(
+    (changed, setting) => withSetting(changed, setting[0], settingInside(setting)),
+    variant,
+  );
+}
+
+/** The value of a setting, SI or a choice. */
+export function settingInside([path, value]: Setting): number | string {
+  const field = fieldAt(path);
+  return field.kind === 'number' ? toSI(Number(value), field.unit) : value;
 }

@@ -44,6 +44,12 @@ export function profileAt(trace: Trace, seconds: Seconds): Celsius[] {
   });
 }
 
+/** The layer at a share of the height of a store, °C; beyond its ends that of the end. */
+export function layerAt(layers: readonly Celsius[], share: number): Celsius {
+  const layer = Math.floor(share * layers.length);
+  return layers[Math.min(layers.length - 1, Math.max(0, layer))];
+}
+
 function shareBetween(time: Float64Array, before: number, after: number, seconds: Seconds): number {
   const span = time[after] - time[before];
   return span > 0 ? Math.min(1, Math.max(0, (seconds - time[before]) / span)) : 0;

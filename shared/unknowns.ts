@@ -18,16 +18,16 @@ export interface UnknownRange {
 
 /** The unknowns of an installation; none whose range is put to nothing, or that has no say in it. */
 export function unknownsOf(variant: Variant): readonly UnknownRange[] {
-  const { coil, ratedCoil, scale, hiddenScale, primaryFlow, cold, lag } = variant.unknowns;
-  const isRated = variant.coil.given === 'rating' || variant.coil.given === 'conductance';
-  const ofCoil = isRated ? ratedCoil : coil;
+  const { scale, hiddenScale, primaryFlow, cold, lag } = variant.unknowns;
+  const coil = unknownOfCoil(variant);
+  const share = variant.unknowns[coil];
   const rows: UnknownRange[] = [
     {
       key: 'coil',
-      setting: isRated ? 'unknowns.ratedCoil' : 'unknowns.coil',
+      setting: `unknowns.${coil}`,
       about: null,
-      low: 1 - ofCoil,
-      high: 1 + ofCoil,
+      low: 1 - share,
+      high: 1 + share,
     },
   ];
   for (const group of coilGroups(variant)) {
@@ -65,6 +65,11 @@ export function unknownsOf(variant: Variant): readonly UnknownRange[] {
     ...eitherWay(mountingOf(variant.stat).lag, lag),
   });
   return rows.filter(({ low, high }) => high > low);
+}
+
+/** Which range is that of the coil: a declared one has been measured. */
+export function unknownOfCoil({ coil }: Variant): 'coil' | 'ratedCoil' {
+  return coil.given === 'rating' || coil.given === 'conductance' ? 'ratedCoil' : 'coil';
 }
 
 /** From so many times thinner to so many times thicker. @param share  0 for what is known */

@@ -1,9 +1,9 @@
 import { measureText, settingText } from '../format.ts';
 import { fieldAt } from '../fields.ts';
-import type { Setting } from '../causes.ts';
+import { type Setting, settingInside } from '../preset.ts';
 import { type Measures, measureRows, type Result } from '../result.ts';
+import { partsOf } from '../sentences/sentence.ts';
 import type { Seconds } from '../units.ts';
-import { toSI } from '../units.ts';
 import { type FieldPath, settingOf, type Variant } from '../variant.ts';
 
 /** Which run a number of a lesson is of: the one on its bench, or the two of a move. */
@@ -66,20 +66,9 @@ export interface Answer {
   readonly look: { readonly at: Seconds; readonly passage: Passage };
 }
 
-/** Makes a passage of a template; neighbouring words are joined into one part. */
+/** Makes a passage of a template. */
 export function tell(strings: TemplateStringsArray, ...values: readonly LessonPart[]): Passage {
-  const parts: LessonPart[] = [];
-  const add = (part: LessonPart) => {
-    const last = parts.at(-1);
-    if (part === '') return;
-    if (typeof part === 'string' && typeof last === 'string') parts[parts.length - 1] = last + part;
-    else parts.push(part);
-  };
-  strings.forEach((words, index) => {
-    add(words);
-    if (index < values.length) add(values[index]);
-  });
-  return { parts };
+  return { parts: partsOf(strings, values) };
 }
 
 /** A setting that may be adjusted in the prose. */
@@ -110,9 +99,7 @@ export function plainPassage({ parts }: Passage, variant: Variant): string {
 
 /** Settings as they are listed: `Sensor height 0.9 m`. */
 export function settingWords(settings: readonly Setting[]): string[] {
-  return settings.map(([path, value]) => {
-    const field = fieldAt(path);
-    const inside = field.kind === 'number' ? toSI(Number(value), field.unit) : value;
-    return `${field.label}: ${settingText(path, inside)}`;
-  });
+  return settings.map(
+    ([path, value]) => `${fieldAt(path).label}: ${settingText(path, settingInside([path, value]))}`,
+  );
 }

@@ -1,6 +1,6 @@
 import { duration, figure } from '../format.ts';
 import type { Mark, Quantity, Result } from '../result.ts';
-import { profileAt, valueAt } from '../sampleAt.ts';
+import { layerAt, profileAt, valueAt } from '../sampleAt.ts';
 import type { Celsius, Metres, Seconds } from '../units.ts';
 
 // What lessons read off a run besides its measures.
@@ -17,9 +17,7 @@ export function readLast({ trace }: Result, quantity: Quantity): number {
 
 /** The water at a height at a moment. */
 export function heightAt({ trace, variant }: Result, height: Metres, at: Seconds): Celsius {
-  const layers = profileAt(trace, at);
-  const layer = Math.floor((height / variant.cylinder.height) * layers.length);
-  return layers[Math.min(layers.length - 1, Math.max(0, layer))];
+  return layerAt(profileAt(trace, at), height / variant.cylinder.height);
 }
 
 /** The mean of all layers at a moment. */

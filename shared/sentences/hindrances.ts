@@ -3,7 +3,7 @@ import { celsius, duration } from '../format.ts';
 import { timeOf } from '../phaseTime.ts';
 import { isAllowed } from '../programme.ts';
 import type { Result } from '../result.ts';
-import { profileAt, valueAt } from '../sampleAt.ts';
+import { layerAt, profileAt, valueAt } from '../sampleAt.ts';
 import type { Seconds } from '../units.ts';
 import {
   firstMark,
@@ -122,9 +122,8 @@ export function apartAt({ trace, measures, outcome }: Result): {
 /** A sensor that is far from the water beside it: badly fixed, or slow. */
 function behind({ trace, variant, measures, outcome }: Result): Sentence | null {
   const at = measures.recovery ?? outcome.at;
-  const { sensorHeight } = variant.stat;
-  const layer = Math.floor((sensorHeight / variant.cylinder.height) * trace.layers);
-  const water = profileAt(trace, at)[Math.min(layer, trace.layers - 1)];
+  const { stat, cylinder } = variant;
+  const water = layerAt(profileAt(trace, at), stat.sensorHeight / cylinder.height);
   const bead = valueAt(trace.time, trace.of.bead, at);
   if (Math.abs(water - bead) < farBehind) return null;
   const when = measures.recovery === null ? 'At the end' : 'When the stat is satisfied';

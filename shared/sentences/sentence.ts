@@ -20,10 +20,18 @@ export function plain(sentence: Sentence): string {
   return sentence.parts.map((part) => (typeof part === 'string' ? part : part.text)).join('');
 }
 
-/** Makes a sentence of a template; neighbouring words are joined into one part. */
+/** Makes a sentence of a template. */
 export function say(strings: TemplateStringsArray, ...values: readonly Part[]): Sentence {
-  const parts: Part[] = [];
-  const add = (part: Part) => {
+  return { parts: partsOf(strings, values) };
+}
+
+/** The words of a template and what stands between them; neighbouring words are joined into one part. */
+export function partsOf<P>(
+  strings: TemplateStringsArray,
+  values: readonly (P | string)[],
+): (P | string)[] {
+  const parts: (P | string)[] = [];
+  const add = (part: P | string) => {
     const last = parts.at(-1);
     if (part === '') return;
     if (typeof part === 'string' && typeof last === 'string') parts[parts.length - 1] = last + part;
@@ -33,7 +41,7 @@ export function say(strings: TemplateStringsArray, ...values: readonly Part[]): 
     add(words);
     if (index < values.length) add(values[index]);
   });
-  return { parts };
+  return parts;
 }
 
 /** A measure as part of a sentence. @param measures  of the run the sentence is about */

@@ -1,4 +1,4 @@
-import { type Caution, cautionsOf } from '../../shared/cautions.ts';
+import { broughtUp, type Caution, cautionsOf } from '../../shared/cautions.ts';
 import type { Change } from '../../shared/changes.ts';
 import { citation } from '../../shared/citation.ts';
 import { litres } from '../../shared/format.ts';
@@ -59,11 +59,11 @@ function changeOf(present: Result, { proposal, result }: Tried): Change {
 
 /** What the change brings along: cautions that did not apply before, or do so more. */
 function newCautions(present: Result, proposal: Proposal, result: Result): readonly Caution[] {
-  const before = new Set(cautionsOf(present.variant, present).map(({ key }) => key));
+  const before = cautionsOf(present.variant, present);
   const hotter = result.measures.hottest > present.measures.hottest + WORTH_SAYING;
-  const found = cautionsOf(proposal.variant, result).filter(
-    ({ key }) => !before.has(key) || (key === 'scald' && hotter),
-  );
+  // the scald of a hotter store is a new one
+  const had = hotter ? before.filter(({ key }) => key !== 'scald') : before;
+  const found = broughtUp(had, cautionsOf(proposal.variant, result));
   return proposal.isHotter ? [...found, limesFaster] : found;
 }
 

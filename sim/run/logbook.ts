@@ -30,15 +30,7 @@ export class Logbook {
 
   /** Whether valves, boiler limit or draw are no longer as when the open phase began. */
   hasChanged(): boolean {
-    const now = this.#phaseFrom(0);
-    const { coilRuns, radiatorsRun, draws, immersionRuns, limit } = this.#open;
-    return (
-      now.coilRuns !== coilRuns ||
-      now.radiatorsRun !== radiatorsRun ||
-      now.draws !== draws ||
-      now.immersionRuns !== immersionRuns ||
-      now.limit !== limit
-    );
+    return !isAlike(this.#phaseFrom(0), this.#open);
   }
 
   /** Ends the open phase and begins the next; a phase that took no time is left out. */
@@ -60,4 +52,15 @@ export class Logbook {
       limit: control.limit,
     };
   }
+}
+
+/** Whether two phases differ in nothing but their time. */
+export function isAlike(one: Phase, other: Phase): boolean {
+  return (
+    one.coilRuns === other.coilRuns &&
+    one.radiatorsRun === other.radiatorsRun &&
+    one.draws === other.draws &&
+    one.immersionRuns === other.immersionRuns &&
+    one.limit === other.limit
+  );
 }

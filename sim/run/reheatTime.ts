@@ -4,8 +4,9 @@ import { ownDraws } from '../demand/schedule.ts';
 import type { Plant } from '../plant/plant.ts';
 import type { Snapshot } from '../solve/system.ts';
 import { System } from '../solve/system.ts';
-import { march, type Marched } from './march.ts';
+import type { Marched } from './march.ts';
 import { TOLERANCE } from './simulate.ts';
+import { untilMark } from './untilMark.ts';
 
 /** How long a reheat takes, and what it left behind. */
 export interface Reheat {
@@ -59,15 +60,10 @@ function* untilSatisfied(
   notBefore: Seconds,
 ): Generator<number, Reheat> {
   const system = new System(plant);
-  const marched = yield* march(system, {
-    from: from ?? system.start(),
-    duration,
-    draws,
-    tolerance: TOLERANCE,
-    until: ({ kind, at }) => kind === 'statSatisfied' && at >= notBefore,
-  });
-  const satisfied = marched.marks.find(
-    ({ mark }) => mark.kind === 'statSatisfied' && mark.at >= notBefore,
+  const { found, marched } = yield* untilMark(
+    system,
+    { from: from ?? system.start(), duration, draws, tolerance: TOLERANCE },
+    ({ kind, at }) => kind === 'statSatisfied' && at >= notBefore,
   );
-  return { time: satisfied?.mark.at ?? null, marched };
+  return { time: found?.mark.at ?? null, marched };
 }

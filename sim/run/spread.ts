@@ -7,10 +7,10 @@ import { EvenPoints } from '../measure/evenPoints.ts';
 import { firstOrder } from '../measure/firstOrder.ts';
 import { percentile } from '../measure/percentile.ts';
 import { System } from '../solve/system.ts';
-import { march } from './march.ts';
 import { part } from './progress.ts';
 import { ReadingTrack } from './readingTrack.ts';
 import { PossiblePlants } from './unknowns.ts';
+import { untilMark } from './untilMark.ts';
 
 /** What the unknowns leave open of the recovery time. Yields what is known after 32, 64 and 128 of 256 runs. */
 export function* spreadStudy(variant: Variant): Generator<number | SoFar, Study> {
@@ -57,18 +57,20 @@ function* reheat(
   const { duration } = variant.run;
   const step = duration / SAMPLES;
   const track = new ReadingTrack(system, step, SAMPLES + 1);
-  const { marks } = yield* march(system, {
-    from: system.start(),
-    duration,
-    draws: ownDraws(plant.variant),
-    tolerance: TOLERANCE,
-    until: ({ kind }) => kind === 'statSatisfied',
-    recorder: track,
-    sampleStep: () => step,
-  });
-  const satisfied = marks.find(({ mark }) => mark.kind === 'statSatisfied');
+  const { found } = yield* untilMark(
+    system,
+    {
+      from: system.start(),
+      duration,
+      draws: ownDraws(plant.variant),
+      tolerance: TOLERANCE,
+      recorder: track,
+      sampleStep: () => step,
+    },
+    ({ kind }) => kind === 'statSatisfied',
+  );
   return {
-    recovery: satisfied?.mark.at ?? Number.POSITIVE_INFINITY,
+    recovery: found?.mark.at ?? Number.POSITIVE_INFINITY,
     readings: track.readings(),
   };
 }

@@ -11,6 +11,7 @@ import type { MarkedState } from './logbook.ts';
 import { march } from './march.ts';
 import { part } from './progress.ts';
 import { simulate, TOLERANCE } from './simulate.ts';
+import { untilMark } from './untilMark.ts';
 
 /** Recovery and usable litres against the height of the sensor, the present one among them. Yields the share done. */
 export function* placementStudy(variant: Variant): Generator<number, Study> {
@@ -100,15 +101,9 @@ function* until(
   duration: Seconds,
   draws: readonly PatternDraw[],
 ): Generator<number, MarkedState | undefined> {
-  const run = march(new System(plant), {
-    from,
-    duration,
-    draws,
-    tolerance: TOLERANCE,
-    until: (mark) => mark.kind === kind && mark.at > 0,
-  });
-  const { marks } = yield* run;
-  return marks.find(({ mark }) => mark.kind === kind && mark.at > 0);
+  const options = { from, duration, draws, tolerance: TOLERANCE };
+  const fits = (mark: Mark) => mark.kind === kind && mark.at > 0;
+  return (yield* untilMark(new System(plant), options, fits)).found;
 }
 
 /** Calls for hot water on the second of two equal days, which starts as the first left it. */

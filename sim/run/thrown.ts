@@ -7,6 +7,7 @@ import { type Variant, withSetting } from '../../shared/variant.ts';
 import { makePlant, type Plant } from '../plant/plant.ts';
 import type { Memory } from '../solve/control.ts';
 import { type Snapshot, System } from '../solve/system.ts';
+import { isAlike } from './logbook.ts';
 import { type Marched, type MarchOptions, march } from './march.ts';
 import { simulate, type SimulateOptions } from './simulate.ts';
 
@@ -123,11 +124,7 @@ function withPhases(all: readonly Phase[], more: readonly Phase[]): Phase[] {
   const open = all.at(-1);
   const [next, ...rest] = more;
   if (open === undefined || next === undefined) return [...all, ...more];
-  const goesOn =
-    open.coilRuns === next.coilRuns &&
-    open.radiatorsRun === next.radiatorsRun &&
-    open.draws === next.draws &&
-    open.immersionRuns === next.immersionRuns &&
-    open.limit === next.limit;
-  return goesOn ? [...all.slice(0, -1), { ...open, to: next.to }, ...rest] : [...all, ...more];
+  return isAlike(open, next)
+    ? [...all.slice(0, -1), { ...open, to: next.to }, ...rest]
+    : [...all, ...more];
 }

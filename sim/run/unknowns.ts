@@ -2,7 +2,7 @@ import { incomingCold } from '../../shared/coldWater.ts';
 import { mountingOf } from '../../shared/mounting.ts';
 import { exponential, logarithm } from '../../shared/portableMaths.ts';
 import type { UnknownKey } from '../../shared/spread.ts';
-import { COLDEST, unknownsOf } from '../../shared/unknowns.ts';
+import { COLDEST, unknownOfCoil, unknownsOf } from '../../shared/unknowns.ts';
 import type { Share } from '../../shared/units.ts';
 import type { Coil, Variant } from '../../shared/variant.ts';
 import { withRatedAreas } from '../plant/coilTube.ts';
@@ -26,9 +26,7 @@ export class PossiblePlants {
 
   constructor(variant: Variant) {
     const water = waterOf(variant);
-    const { given } = variant.coil;
-    const isRated = given === 'rating' || given === 'conductance';
-    this.#coil = isRated ? variant.unknowns.ratedCoil : variant.unknowns.coil;
+    this.#coil = variant.unknowns[unknownOfCoil(variant)];
     this.keys = [...new Set(unknownsOf(variant).map(({ key }) => key))];
     // found once: the area of a rated coil and the flows of the network
     this.#variant = withRatedAreas(variant, water);

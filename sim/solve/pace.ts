@@ -1,4 +1,5 @@
 import { type Constraint, type Gaining, usualStep } from '../../shared/pace.ts';
+import type { Limit } from '../../shared/result.ts';
 import type { Celsius, Watts } from '../../shared/units.ts';
 import {
   type CoilRelaxed,
@@ -111,7 +112,7 @@ export class PaceMeter {
 }
 
 /** A burner that is off or at its least holds the flow down once it is below its target. */
-const restsWhenCold: ReadonlySet<string> = new Set(['minimum', 'resting', 'lockedOut', 'valve']);
+const restsWhenCold: ReadonlySet<Limit> = new Set(['minimum', 'resting', 'lockedOut', 'valve']);
 
 const USUAL_DIFFERENTIAL = 8; // K; common practice, no source: stats of cylinders have 5 to 10
 

@@ -1,5 +1,5 @@
 import type { Quantity, Result } from '../../shared/result.ts';
-import { profileAt, valueAt } from '../../shared/sampleAt.ts';
+import { layerAt, profileAt, valueAt } from '../../shared/sampleAt.ts';
 import type { Celsius, CubicMetres, Seconds, WattsPerKelvin } from '../../shared/units.ts';
 import type { Cylinder } from '../../shared/variant.ts';
 import { MIXED } from '../../sim/closures/mixedLitres.ts';
@@ -42,7 +42,6 @@ export function readingAt(result: Sampled, at: Seconds): Reading {
   const heatRate = of('coilHeat') / drop;
   // the share of its heat that the stream gives up, turned round to what must have conducted it
   const share = drop / (of('coilInlet') - of('coilWater'));
-  const place = (variant.stat.sensorHeight / variant.cylinder.height) * layers.length;
   return {
     at,
     of,
@@ -54,7 +53,7 @@ export function readingAt(result: Sampled, at: Seconds): Reading {
     mean: mean(layers),
     surfaceMean: surfaceMean(layers, variant.cylinder),
     topVolume: layers.filter((T) => Math.abs(T - top) < 0.5).length * layerVolume,
-    atSensor: layers[Math.min(layers.length - 1, Math.max(0, Math.floor(place)))],
+    atSensor: layerAt(layers, variant.stat.sensorHeight / variant.cylinder.height),
   };
 }
 

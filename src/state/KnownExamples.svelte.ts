@@ -1,5 +1,6 @@
 import { type Preset, presetVariant, workedExample } from '../../shared/preset.ts';
 import type { Variant } from '../../shared/variant.ts';
+import { settingsText } from './settingsText.ts';
 
 /** The examples to start from: the worked one at once, all of them once they have been fetched. */
 export class KnownExamples {
@@ -23,5 +24,3 @@ export class KnownExamples {
     return this.#known.find(([settings]) => settings === text)?.[1] ?? null;
   }
 }
-
-const settingsText = ({ name: _name, ...settings }: Variant): string => JSON.stringify(settings);

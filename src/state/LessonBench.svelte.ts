@@ -1,4 +1,4 @@
-import { type Caution, cautionsOf } from '../../shared/cautions.ts';
+import { broughtUp, type Caution, cautionsOf } from '../../shared/cautions.ts';
 import { lessonVariant, moveVariants } from '../../shared/lessons.ts';
 import type { Answer, Lesson, Move } from '../../shared/lessons/lesson.ts';
 import { type Problem, problemsOf } from '../../shared/problems.ts';
@@ -82,13 +82,12 @@ export class LessonBench {
       const before = await this.#put(variants.before);
       const after = before && (await this.#put(variants.after));
       if (!before || !after) return null;
-      const had = new Set(cautionsOf(variants.before, before).map(({ key }) => key));
       const seen: Seen = {
         predicted,
         before,
         after,
         answer: move.answer(before, after),
-        cautions: cautionsOf(variants.after, after).filter(({ key }) => !had.has(key)),
+        cautions: broughtUp(cautionsOf(variants.before, before), cautionsOf(variants.after, after)),
       };
       this.seen = { ...this.seen, [move.key]: seen };
       this.shown = move.key;

@@ -1,6 +1,7 @@
 import type { DayMeasures } from '../../../shared/day.ts';
 import { measureWords, quantityText, shown } from '../../../shared/format.ts';
 import type { Measures, Quantity } from '../../../shared/result.ts';
+import { partsOf } from '../../../shared/sentences/sentence.ts';
 import { dayMeasureText } from '../../../shared/sentences/dayMeasures.ts';
 import { MIXED } from '../../../sim/closures/mixedLitres.ts';
 import type { PartKey, Step, WorkingKey } from '../working.ts';
@@ -9,7 +10,7 @@ import type { Here, Live, Told } from './section.ts';
 
 /** A paragraph with live numbers between its words. */
 export function tell(words: TemplateStringsArray, ...numbers: readonly (string | Live)[]): Told {
-  return words.flatMap((word, index) => [word, numbers[index] ?? '']).filter((part) => part !== '');
+  return partsOf(words, numbers);
 }
 
 /** A sampled quantity at the moment. */

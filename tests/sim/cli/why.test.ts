@@ -61,7 +61,5 @@ describe('why a scaled coil is slow', () => {
 test('--why and --day together are 1 sentence to put right', async () => {
   const { problems, exitCode } = await answer([file, '--why', '--day']);
   expect(exitCode).toBe(2);
-  expect(problems).toEqual([
-    '--day and --why answer two questions; leave out one of them.',
-  ]);
+  expect(problems).toEqual(['--day and --why answer two questions; leave out one of them.']);
 });
