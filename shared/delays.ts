@@ -40,9 +40,8 @@ export const delays: Readonly<Record<DelayKey, DelayRow>> = {
       arrangementOf(heating.arrangement).heated && heating.arrangement !== 'priority',
   },
   boiler: {
-    label: 'the boiler’s own ways',
-    word: 'boiler’s ways',
-    plural: true,
+    label: 'the boiler itself',
+    word: 'boiler itself',
     removed:
       'An ideal boiler of the same output gives it at once, turns down to nothing, never rests or locks out, and has no water to warm in itself, pipes or coil.',
     present: ({ boiler }) => boiler.model === 'asBuilt',

@@ -58,14 +58,14 @@ export function causeTable(study: MinutesByCause): TableOf {
   };
 }
 
-/** As in the strips of the reheat, where a state of boiler or valves is meant. */
+/** As in the ribbon of the reheat: one cause, one pattern. */
 const patterns: Readonly<Record<DelayKey, PatternName | CausePatternName>> = {
-  sensor: 'sensor',
+  sensor: 'waiting',
   times: 'valve',
   heating: 'rooms',
   boiler: 'resting',
   flowLimit: 'flowLimit',
-  primaryFlow: 'water',
+  primaryFlow: 'stream',
   pipes: 'pipes',
   coil: 'surface',
   scale: 'scale',

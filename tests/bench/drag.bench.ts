@@ -1,17 +1,9 @@
-import type { TestProject } from 'vitest/node';
-import serveBuiltApp from '../support/builtApp.ts';
-import { openBrowser } from '../support/openBrowser.ts';
-import { quantile, timeDrag } from './dragTimes.ts';
+import { onBuiltApp } from './onBuiltApp.ts';
+import { timeDrag } from './dragTimes.ts';
+import { quantile } from './quantile.ts';
 
 // Prints how soon the curve follows the sensor on a processor slowed 4 times, on a phone and on a desk.
-let url = '';
-const stop = await serveBuiltApp({
-  provide: (_key: string, value: string) => {
-    url = value;
-  },
-} as unknown as TestProject);
-const browser = await openBrowser();
-try {
+await onBuiltApp(async (browser, url) => {
   for (const [name, width, height] of [
     ['phone', 390, 844],
     ['desk', 1440, 900],
@@ -37,7 +29,4 @@ try {
     );
     await page.close();
   }
-} finally {
-  await browser.close();
-  await stop();
-}
+});

@@ -44,11 +44,6 @@ export async function timeDrag(page: Page): Promise<DragTimes> {
   return { moves: MOVES, toCurve: toCurve.sort((a, b) => a - b), longestTask };
 }
 
-/** A share of sorted times, e.g. 0.5 for the median, ms. */
-export function quantile(sorted: readonly number[], share: number): number {
-  return sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))];
-}
-
 const slow = (session: CDPSession, rate: number) =>
   session.send('Emulation.setCPUThrottlingRate', { rate });
 

@@ -1,9 +1,8 @@
-import type { TestProject } from 'vitest/node';
 import { presetNamed, presetVariant } from '../../shared/presets.ts';
 import type { Variant } from '../../shared/variant.ts';
 import type { Reply, Request } from '../../shared/messages.ts';
-import serveBuiltApp from '../support/builtApp.ts';
-import { openBrowser } from '../support/openBrowser.ts';
+import { median } from './quantile.ts';
+import { onBuiltApp } from './onBuiltApp.ts';
 import { minutesByCause, timeWithout } from '../../sim/run/minutes.ts';
 import { toEnd } from '../../sim/run/toEnd.ts';
 import { removable } from '../../sim/run/withoutCauses.ts';
@@ -14,16 +13,8 @@ const named = (key: string): Variant => {
   if (!preset) throw new Error(`${key} is no example`);
   return presetVariant(preset);
 };
-const median = (values: number[]) => values.sort((a, b) => a - b)[Math.floor(values.length / 2)];
 
-let url = '';
-const stop = await serveBuiltApp({
-  provide: (_key: string, value: string) => {
-    url = value;
-  },
-} as unknown as TestProject);
-const browser = await openBrowser();
-try {
+await onBuiltApp(async (browser, url) => {
   const page = await browser.newPage();
   const worker = page.waitForEvent('worker');
   await page.goto(url);
@@ -47,10 +38,7 @@ try {
     );
     console.log(`  in Node: ${counted(variant)} calls of the derivative in all`);
   }
-} finally {
-  await browser.close();
-  await stop();
-}
+});
 
 /** Calls of the derivative in all runs. */
 function counted(variant: Variant): number {

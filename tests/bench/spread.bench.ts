@@ -1,11 +1,10 @@
-import type { TestProject } from 'vitest/node';
 import { presetNamed, presets, presetVariant } from '../../shared/presets.ts';
 import type { Variant } from '../../shared/variant.ts';
 import { simulateToEnd } from '../../sim/run/simulate.ts';
 import { SPREAD_RUNS, spreadOf } from '../../sim/run/spread.ts';
 import { toEnd } from '../../sim/run/toEnd.ts';
-import serveBuiltApp from '../support/builtApp.ts';
-import { openBrowser } from '../support/openBrowser.ts';
+import { median } from './quantile.ts';
+import { onBuiltApp } from './onBuiltApp.ts';
 
 // What a spread costs in one worker of Chromium beside a single reheat of 2 h, and how far its percentiles are from those of
 // many runs. Prints; asserts nothing. MANY=yes adds the long comparison.
@@ -13,14 +12,7 @@ import { openBrowser } from '../support/openBrowser.ts';
 const timed = ['family-as-found', 'healthy-house', 'rapid-coil', 'short-cycling', 'far-away'];
 const variantOf = (key: string): Variant => presetVariant(presetNamed(key) ?? presets[0]);
 
-let url = '';
-const stop = await serveBuiltApp({
-  provide: (_key: string, value: string) => {
-    url = value;
-  },
-} as unknown as TestProject);
-const browser = await openBrowser();
-try {
+await onBuiltApp(async (browser, url) => {
   const page = await browser.newPage();
   const worker = page.waitForRequest(/run\.worker-/);
   await page.goto(url);
@@ -40,10 +32,7 @@ try {
         `${simulateToEnd(variant).cost.derivativeCalls} calls in a reheat`,
     );
   }
-} finally {
-  await browser.close();
-  await stop();
-}
+});
 
 if (process.env.MANY === 'yes') {
   const many = 4096;
@@ -55,10 +44,6 @@ if (process.env.MANY === 'yes') {
     );
     console.log(`${key.padEnd(18)} low ${off[0]}, median ${off[1]}, high ${off[2]}; bar 2`);
   }
-}
-
-function median(values: readonly number[]): number {
-  return [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)];
 }
 
 /** In the page: ms of 3 spreads until the first word and until done, and of 21 single reheats, by one worker. */

@@ -9,6 +9,7 @@ import type { Group } from '../../shared/variant.ts';
 import { Bench } from '../../src/state/Bench.svelte.ts';
 import { Entries } from '../../src/state/Entries.svelte.ts';
 import SettingsPanel from '../../src/views/SettingsPanel.svelte';
+import WithOpener from '../make/WithOpener.svelte';
 
 const open: readonly Group[] = ['day'];
 
@@ -24,7 +25,8 @@ async function table(width = 1440, count?: number) {
   }
   bench.set('day.pattern', 'own');
   const entries = new Entries(bench);
-  const { container } = await render(SettingsPanel, { bench, entries, open, ontoggle: () => {} });
+  const given = { bench, entries, open, ontoggle: () => {} };
+  const { container } = await render(WithOpener, { part: SettingsPanel, given });
   container.style.paddingInline = width < 700 ? '16px' : '40px'; // the edges of the page
   const cell = (row: number, words: string) =>
     page.getByRole('textbox', { name: `Draw ${row}: ${words}`, exact: true });

@@ -1,4 +1,4 @@
-import { describe, expect, test, vi } from 'vitest';
+import { describe, test, vi } from 'vitest';
 import {
   celsius,
   duration,
@@ -8,6 +8,7 @@ import {
   shown,
 } from '../../../../shared/format.ts';
 import type { Result } from '../../../../shared/result.ts';
+import { expectMove } from '../../../support/expectMove.ts';
 import {
   between,
   cutIn,
@@ -18,11 +19,8 @@ import {
   marked,
   mean,
   minutesApart,
-  numbersIn,
-  played,
   recovery,
   set,
-  wordsOf,
 } from '../../../make/lessonMoves.ts';
 
 // runs of up to three days, several to a test, on a machine that may be busy
@@ -184,13 +182,7 @@ describe('what the moves on differential, rooms and standing loss show', () => {
   test.each(expected)(
     '%s, %s: %s, with the numbers of its two runs',
     (lesson, move, option, numbers) => {
-      const { before, after, answer } = played(lesson, move);
-      expect(answer.option).toBe(option);
-      expect(numbersIn(wordsOf(answer, after))).toEqual(
-        numbers(before, after).flatMap((text) => numbersIn(text)),
-      );
-      expect(answer.look.at).toBeGreaterThan(0);
-      expect(answer.look.at).toBeLessThanOrEqual(after.outcome.at);
+      expectMove(lesson, move, option, numbers);
     },
   );
 });
