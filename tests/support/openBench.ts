@@ -24,6 +24,7 @@ export async function openBench(browser: Browser, url: string, look: Look): Prom
 
 /** Waits until the run, its studies and the progress that belongs to them are over. */
 export async function settled(page: Page): Promise<void> {
+  await page.locator('.study').first().waitFor({ state: 'attached' }); // fetched: there is none at first
   await page.locator('.study .stale').first().waitFor({ state: 'hidden' });
   await page.locator('.awaited').first().waitFor({ state: 'detached' });
 }
