@@ -45,10 +45,19 @@ export const tiedHeights = ['top', 'sensor', 'bottom'] as const;
  * End of the time axis, s: half as long again as the recovery, within the run; all of a run that
  * did not recover.
  * @param before  the former result, drawn beside this one while a handle is dragged
+ * @param others  those of other variants, drawn beside this one as far as they recover
  */
-export function timeEnd(result: Result, before: Result | null = null): Seconds {
-  const shown = Math.max(recoveryOrEnd(result), before === null ? 0 : recoveryOrEnd(before));
-  const ran = Math.max(result.outcome.at, before?.outcome.at ?? 0);
+export function timeEnd(
+  result: Result,
+  before: Result | null = null,
+  others: readonly Result[] = [],
+): Seconds {
+  const beside = [
+    ...(before === null ? [] : [before]),
+    ...others.filter(({ measures }) => measures.recovery !== null),
+  ];
+  const shown = Math.max(recoveryOrEnd(result), ...beside.map(recoveryOrEnd));
+  const ran = Math.max(result.outcome.at, ...beside.map(({ outcome }) => outcome.at));
   const wanted = result.measures.recovery === null ? ran : niceEnd(1.5 * shown);
   return Math.max(60, Math.min(ran, wanted));
 }

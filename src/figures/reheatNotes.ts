@@ -30,12 +30,14 @@ const height = 15;
  * The short texts inside the temperature frame, each where no line crosses it: the minutes of this
  * run and of the former one, where the stat turns off and on, and where a run ended early. A level
  * that finds no free place is named beside the frame.
- * @param lines   every line drawn in the frame
+ * @param others  results of other variants, whose reading is drawn too
+ * @param lines   every other line drawn in the frame
  * @param labels  names at line ends inside the frame, with the pixels they may take
  */
 export function reheatNotes(
   result: Result,
   before: Result | null,
+  others: readonly Result[],
   lines: readonly FigureLine[],
   frame: Frame,
   labels: Pick<Labels, 'inside' | 'insideLeft' | 'insideBand'>,
@@ -44,8 +46,8 @@ export function reheatNotes(
   const drawn: (readonly Point[])[] = lines.flatMap((line) =>
     linePieces(result.trace.time, line.values, frame.x, frame.y),
   );
-  if (before !== null) {
-    drawn.push(...linePieces(before.trace.time, before.trace.of.sensor, frame.x, frame.y));
+  for (const { trace } of before === null ? others : [before, ...others]) {
+    drawn.push(...linePieces(trace.time, trace.of.sensor, frame.x, frame.y));
   }
   drawn.push(...betweenFlowAndReturn(result, frame));
   const places = endPlaces(labels.inside, labels.insideBand);

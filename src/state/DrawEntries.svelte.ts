@@ -17,12 +17,21 @@ interface Refused {
 export class DrawEntries {
   #bench: Bench;
   #problems: () => readonly Problem[];
-  #refused = $state.raw<readonly Refused[]>([]);
+  /** By the number of the variant. */
+  #refusedIn = $state.raw<Readonly<Record<number, readonly Refused[]>>>({});
 
   /** @param problems  everything to put right on the bench, these refusals among it */
   constructor(bench: Bench, problems: () => readonly Problem[]) {
     this.#bench = bench;
     this.#problems = problems;
+  }
+
+  get #refused(): readonly Refused[] {
+    return this.#refusedIn[this.#bench.id] ?? [];
+  }
+
+  set #refused(refused: readonly Refused[]) {
+    this.#refusedIn = { ...this.#refusedIn, [this.#bench.id]: refused };
   }
 
   /** Why each text that was refused cannot be taken. */

@@ -10,19 +10,30 @@ interface Refused {
   readonly problem: Problem;
 }
 
-/** What has been typed into the settings and cannot be taken as it stands. */
+type RefusedBy = { readonly [P in FieldPath]?: Refused };
+
+/** What has been typed into the settings of each variant and cannot be taken as it stands. */
 export class Entries {
   /** The same for the cells of the own draws. */
   readonly draws: DrawEntries;
   #bench: Bench;
-  #refused = $state.raw<{ readonly [P in FieldPath]?: Refused }>({});
+  /** By the number of the variant. */
+  #refusedIn = $state.raw<Readonly<Record<number, RefusedBy>>>({});
 
   constructor(bench: Bench) {
     this.#bench = bench;
     this.draws = new DrawEntries(bench, () => this.problems);
   }
 
-  /** Everything to put right: what was typed, and settings that do not go together. */
+  get #refused(): RefusedBy {
+    return this.#refusedIn[this.#bench.id] ?? {};
+  }
+
+  set #refused(refused: RefusedBy) {
+    this.#refusedIn = { ...this.#refusedIn, [this.#bench.id]: refused };
+  }
+
+  /** Everything to put right with the variant in hand: what was typed, and settings that do not go together. */
   readonly problems: readonly Problem[] = $derived.by(() => [
     ...Object.values(this.#refused).map(({ problem }) => problem),
     ...this.draws.refusals,

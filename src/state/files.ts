@@ -1,31 +1,31 @@
-import { fromText, toText } from '../../shared/codec.ts';
+import { benchFromText, type BenchSet, benchToText } from '../../shared/codec/bench.ts';
 import type { Problem } from '../../shared/problems.ts';
 import type { Variant } from '../../shared/variant.ts';
 
 /** What came of opening a file. */
 export type Opened =
-  | { readonly variant: Variant }
+  | { readonly bench: BenchSet }
   | { readonly fileName: string; readonly problems: readonly Problem[] };
 
-/** Hands the user the variant as a file. */
-export function saveFile(variant: Variant): void {
-  const url = URL.createObjectURL(new Blob([toText(variant)], { type: 'application/json' }));
+/** Hands the user the bench as a file, called after the variant in hand. */
+export function saveFile(bench: BenchSet): void {
+  const url = URL.createObjectURL(new Blob([benchToText(bench)], { type: 'application/json' }));
   const link = document.createElement('a');
   link.href = url;
-  link.download = fileNameOf(variant);
+  link.download = fileNameOf(bench.variants[bench.inHand]);
   link.click();
   URL.revokeObjectURL(url);
 }
 
-/** Reads a variant from a file the user chose. */
+/** Reads a bench, or one variant, from a file the user chose. */
 export async function openFile(file: File): Promise<Opened> {
   const fileName = file.name;
   if (file.size > LARGEST) {
     const message = `${fileName} holds ${Math.round(file.size / 1e6)} MB; a bench needs a few kilobytes.`;
     return { fileName, problems: [{ field: '', path: null, code: 'tooLarge', message }] };
   }
-  const found = fromText(await file.text());
-  return 'variant' in found ? found : { fileName, problems: found.problems };
+  const found = benchFromText(await file.text());
+  return 'variants' in found ? { bench: found } : { fileName, problems: found.problems };
 }
 
 /** The name of a variant as a file name: letters and figures, the rest as hyphens. */

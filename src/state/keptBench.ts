@@ -1,10 +1,10 @@
-import type { Variant } from '../../shared/variant.ts';
+import type { BenchSet } from '../../shared/codec/bench.ts';
 import type { Keep } from './keep.ts';
 
-/** What was found from last time: nothing, a variant with when it was kept, or a sentence about why not. */
+/** What was found from last time: nothing, a bench with when it was kept, or a sentence about why not. */
 export type Kept =
   | { readonly kind: 'nothing' }
-  | { readonly kind: 'variant'; readonly variant: Variant; readonly at: Date }
+  | { readonly kind: 'bench'; readonly bench: BenchSet; readonly at: Date }
   | { readonly kind: 'unreadable'; readonly message: string };
 
 /** Whether a last visit left anything to read. */
@@ -16,12 +16,12 @@ export function holdsBench(keep: Keep): boolean {
 export async function readBench(keep: Keep): Promise<Kept> {
   const text = keep.read(KEY);
   if (text === null) return { kind: 'nothing' };
-  const { fromText } = await codec();
+  const { benchFromText } = await codec();
   const line = text.indexOf('\n');
   const at = new Date(text.slice(0, line));
-  const found = fromText(text.slice(line + 1));
-  if ('variant' in found && !Number.isNaN(at.getTime())) {
-    return { kind: 'variant', variant: found.variant, at };
+  const found = benchFromText(text.slice(line + 1));
+  if ('variants' in found && !Number.isNaN(at.getTime())) {
+    return { kind: 'bench', bench: found, at };
   }
   return {
     kind: 'unreadable',
@@ -29,16 +29,17 @@ export async function readBench(keep: Keep): Promise<Kept> {
   };
 }
 
-/** Keeps the bench for the next visit: the time, then the same text a file has. */
-export async function keepBench(keep: Keep, variant: Variant, at: Date): Promise<boolean> {
-  const { toText } = await codec();
-  return keep.write(KEY, `${at.toISOString()}\n${toText(variant)}`);
+/** Keeps the bench for the next visit: the time, then the same text a file has. A bench that could not be read again is not kept. */
+export async function keepBench(keep: Keep, bench: BenchSet, at: Date): Promise<boolean> {
+  const { benchToText, problemsOf } = await codec();
+  if (bench.variants.some((variant) => problemsOf(variant).length > 0)) return false;
+  return keep.write(KEY, `${at.toISOString()}\n${benchToText(bench)}`);
 }
 
 // asked for once: after that a page that is being left still keeps its last change
-let fetched: Promise<typeof import('../../shared/codec.ts')> | undefined;
+let fetched: Promise<typeof import('./benchText.ts')> | undefined;
 function codec() {
-  fetched ??= import('../../shared/codec.ts');
+  fetched ??= import('./benchText.ts');
   return fetched;
 }
 

@@ -163,6 +163,16 @@ export const followNumbers: readonly FollowsNumbers[] = [
     ],
   },
   {
+    in: 'tests/shared/differences.test.ts',
+    test: 'the finding has a verb and a number',
+    says: ['… recovers in …, … sooner than …'],
+  },
+  {
+    in: 'tests/shared/differences.test.ts',
+    test: 'differences in words',
+    says: ['… more'],
+  },
+  {
     in: 'tests/sim/run/burnerCycling.test.ts',
     test: 'cycles with the closed-form period to 0.1 %',
     says: ['burner on and off on a coil that takes less than its least'],

@@ -5,7 +5,7 @@ import '../../../src/app.css';
 import type { Change } from '../../../shared/changes.ts';
 import { defaultVariant } from '../../../shared/fields.ts';
 import type { MinutesByCause as Found } from '../../../shared/minutes.ts';
-import { withSetting } from '../../../shared/variant.ts';
+import { type Variant, withSetting } from '../../../shared/variant.ts';
 import WhatToChange from '../../../src/explain/WhatToChange.svelte';
 import WhyMinutes from '../../../src/explain/WhyMinutes.svelte';
 import MinutesByCause from '../../../src/figures/MinutesByCause.svelte';
@@ -178,13 +178,28 @@ test('2 changes are worth a line, 2 are folded away, and the second brings 1 cau
 
 test('a change is shown as variant B by keyboard, and says that it is', async () => {
   const picked: string[] = [];
-  const given = { changes: invention, onshow: ({ key }: Change) => picked.push(key) };
+  const changes = invention.map((each, place) => ({
+    ...each,
+    variant: withSetting(each.variant, 'boiler.output', 10_000 + 1000 * place),
+  }));
+  const given = {
+    changes,
+    nextLetter: 'B',
+    onshow: (name: string, { boiler }: Variant) => picked.push(`${name}, ${boiler.output} W`),
+  };
   const { container, rerender } = await render(WhatToChange, given);
   const [, second] = [...container.querySelectorAll<HTMLButtonElement>('ol button')];
   second.focus();
   await userEvent.keyboard('{Enter}');
-  expect(picked).toEqual(['flow']);
-  await rerender({ ...given, shown: 'flow' });
+  expect(picked).toEqual(['Change flow, 11000 W']);
+  await rerender({
+    ...given,
+    nextLetter: 'C',
+    letterOf: ({ boiler }: Variant) => (boiler.output === 11_000 ? 'B' : null),
+  });
+  expect(plain(container.querySelector('ol button')?.textContent)).toContain(
+    'Show it as variant C',
+  );
   expect(plain(second.textContent)).toBe('Shown as variant B: Change flow');
   expect(second.getAttribute('aria-pressed')).toBe('true');
 });

@@ -19,12 +19,13 @@ function memory(entries: Record<string, string> = {}): Keep & { entries: Record<
 }
 
 const variant = withSetting(defaultVariant('my house'), 'stat.sensorHeight', 0.6);
+const bench = { variants: [variant], inHand: 0 };
 const at = new Date('2026-03-04T05:06:07Z');
 
 test('a bench with its sensor at 0.6 m comes back the same, with the minute it was kept', async () => {
   const keep = memory();
-  expect(await keepBench(keep, variant, at)).toBe(true);
-  expect(await readBench(keep)).toEqual({ kind: 'variant', variant, at });
+  expect(await keepBench(keep, bench, at)).toBe(true);
+  expect(await readBench(keep)).toEqual({ kind: 'bench', bench, at });
 });
 
 test('0 kept benches are nothing, and say nothing', async () => {
@@ -39,7 +40,7 @@ test.each([
   ['empty, with 0 letters', () => ''],
 ])('a kept bench %s is 1 sentence, not a blank page', async (_what, spoil) => {
   const keep = memory();
-  await keepBench(keep, variant, at);
+  await keepBench(keep, bench, at);
   const [key] = Object.keys(keep.entries);
   keep.entries[key] = spoil(keep.entries[key]);
   expect(await readBench(keep)).toMatchObject({ kind: 'unreadable', message: /worked example/ });

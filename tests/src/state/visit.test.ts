@@ -25,11 +25,15 @@ test('a first visit knows 1 example, the worked one', async () => {
 test('a visit to a kept example knows from the start which of all it is', async () => {
   const keep = memory();
   const last = presets.at(-1) ?? presets[0];
-  await keepBench(keep, presetVariant(last), new Date('2026-03-04T05:06:07Z'));
+  await keepBench(
+    keep,
+    { variants: [presetVariant(last)], inHand: 0 },
+    new Date('2026-03-04T05:06:07Z'),
+  );
   const { kept, examples } = await beginVisit(keep);
-  if (kept.kind !== 'variant') throw new Error(`what was kept is ${kept.kind}`);
+  if (kept.kind !== 'bench') throw new Error(`what was kept is ${kept.kind}`);
   expect(examples.all).toEqual(presets);
-  expect(examples.at(kept.variant)?.key).toBe(last.key);
+  expect(examples.at(kept.bench.variants[0])?.key).toBe(last.key);
 });
 
 test('each example is found again by its settings, under another name too', async () => {
