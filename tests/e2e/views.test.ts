@@ -64,7 +64,7 @@ describe('3 views', () => {
 describe('the bar at the foot of a phone', () => {
   test('at 390 by 844 each name is 44 pixels or more both ways, and the bar stays at the foot', async () => {
     const page = await open(390, 844);
-    for (const name of ['Bench', 'Lessons', 'Physics']) {
+    for (const name of ['Bench', 'Side by side', 'Lessons', 'Physics']) {
       const box = await link(page, name).boundingBox();
       expect(Math.min(box?.width ?? 0, box?.height ?? 0)).toBeGreaterThanOrEqual(44);
       expect((box?.y ?? 0) + (box?.height ?? 0)).toBeCloseTo(844, 0); // whole pixels
