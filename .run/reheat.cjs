@@ -3,34 +3,48 @@
 'use strict';
 
 const { createHash } = require('node:crypto');
-const { existsSync, mkdirSync, renameSync, writeFileSync } = require('node:fs');
+const { existsSync, mkdirSync, renameSync, rmSync, writeFileSync } = require('node:fs');
 const { join } = require('node:path');
 const { pathToFileURL } = require('node:url');
 
 const root = join(__dirname, '..');
 const folder = join(root, 'node_modules', '.cache', 'reheat');
 
-/** Bundles sim/cli/main.ts into one file named by its content; gives the path. */
+/** Bundles the command line and the worker of its batches into a folder named by their content; gives the first's path. */
 async function bundle() {
   const { build } = await import('rolldown');
   const { output } = await build({
     cwd: root,
-    input: join(root, 'sim', 'cli', 'main.ts'),
+    input: {
+      main: join(root, 'sim', 'cli', 'main.ts'),
+      'batch.worker': join(root, 'sim', 'cli', 'batch', 'batch.worker.ts'),
+    },
     platform: 'node',
+    external: ['tinypool'],
     logLevel: 'silent',
     write: false,
-    output: { format: 'esm', codeSplitting: false },
+    output: {
+      format: 'esm',
+      entryFileNames: '[name].mjs',
+      chunkFileNames: '[name]-[hash].mjs',
+    },
   });
-  const { code } = output[0];
-  const file = join(folder, `${createHash('sha256').update(code).digest('hex').slice(0, 16)}.mjs`);
-  if (!existsSync(file)) {
+  const hash = createHash('sha256');
+  for (const { fileName, code } of output) hash.update(`${fileName}\n${code}\n`);
+  const target = join(folder, hash.digest('hex').slice(0, 16));
+  if (!existsSync(target)) {
     // written aside and renamed, so that two commands at once never read half a file
-    mkdirSync(folder, { recursive: true });
-    const aside = `${file}.${process.pid}`;
-    writeFileSync(aside, code);
-    renameSync(aside, file);
+    const aside = `${target}.${process.pid}`;
+    mkdirSync(aside, { recursive: true });
+    for (const { fileName, code } of output) writeFileSync(join(aside, fileName), code);
+    try {
+      renameSync(aside, target);
+    } catch (fault) {
+      if (!existsSync(target)) throw fault;
+      rmSync(aside, { recursive: true }); // another command was sooner
+    }
   }
-  return file;
+  return join(target, 'main.mjs');
 }
 
 async function reheat() {

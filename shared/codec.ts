@@ -1,11 +1,10 @@
 import { type Reading, fromFile } from './codec/fromFile.ts';
 import { fileFormat, fileVersion } from './codec/heading.ts';
-import { inFile } from './codec/inFile.ts';
+import { readJson } from './codec/json.ts';
 import { drawsInFile } from './codec/ownDraws.ts';
 import { fieldsOf } from './fields.ts';
 import { fileKeyOf } from './fileKeys.ts';
 import type { Field } from './fields/row.ts';
-import { jsonFaultAt } from './jsonFault.ts';
 import { fromSI } from './units.ts';
 import { groups, settingOf, type Variant } from './variant.ts';
 
@@ -33,24 +32,11 @@ export function toText(variant: Variant): string {
 
 /** Reads the text of a file. Settings that are missing stand at their default; nothing else is guessed. */
 export function fromText(text: string): Reading {
-  const body = text.replace(/^\ufeff/, '');
-  if (body.trim() === '')
-    return whole('empty', 'The file is empty; it must hold one variant as JSON.');
-  const fault = jsonFaultAt(body);
-  if (fault) {
-    return whole(
-      'notJson',
-      `The file is not JSON: line ${fault.line}, column ${fault.column} has ${fault.found} where something else is needed.`,
-    );
-  }
-  return fromFile(JSON.parse(body));
+  const read = readJson(text, 'one variant');
+  return 'problem' in read ? { problems: [read.problem] } : fromFile(read.value);
 }
 
 function fileValue(variant: Variant, field: Field): number | string {
   const value = settingOf(variant, field.path);
   return field.kind === 'number' ? fromSI(value as number, field.unit) : value;
-}
-
-function whole(code: string, message: string): Reading {
-  return { problems: [inFile('', code, message)] };
 }
