@@ -139,12 +139,14 @@ function readPoints(
   return { axes };
 }
 
-/** The sentence on a study that is too long. */
-export function tooManyRows(what: string, count: number | null): string {
-  const most = spaced(MOST_ROWS);
-  const has = count === null ? `more than ${most} rows` : `${spaced(count)} rows`;
-  const limit = count === null ? '' : `; at most ${most} are computed`;
-  return `${what} has ${has}${limit}: split it into several studies.`;
+/** The sentence on a study that is too long. @param count  null where they were not all counted */
+export function tooManyRows(what: string, count: number | null, most = MOST_ROWS): string {
+  const limit = spaced(most);
+  const has =
+    count === null
+      ? `more than ${limit} rows`
+      : `${spaced(count)} rows; at most ${limit} are computed`;
+  return `${what} has ${has}: split it into several studies.`;
 }
 
 /** A count in groups of three figures: `10 000 000`. */

@@ -32,9 +32,10 @@ export function gridPoints(axes: readonly Axis[]): Points {
   };
 }
 
-/** The points of a comma-separated file, all of which is read once to see that it can be. */
+/** The points of a comma-separated file, all of which is read once to see that it can be. @param most  rows */
 export async function tablePoints(
   file: string,
+  most = MOST_ROWS,
 ): Promise<Points | { readonly problems: readonly string[] }> {
   const hash = createHash('sha256');
   const problems: string[] = [];
@@ -51,7 +52,7 @@ export async function tablePoints(
           continue;
         }
         count++;
-        if (count > MOST_ROWS) return { problems: [tooManyRows(file, null)] };
+        if (count > most) return { problems: [tooManyRows(file, null, most)] };
         const read = readOverrides(cells, fields, count);
         if ('overrides' in read) continue;
         wrong++;

@@ -4,7 +4,6 @@ import { fieldAt } from '../../../shared/fields.ts';
 import { filePathOf } from '../../../shared/fileKeys.ts';
 import { type Override, withOverrides } from '../../../shared/grid.ts';
 import { gapSentences, type Point } from '../../../shared/point.ts';
-import { problemsOf } from '../../../shared/problems.ts';
 import { fromSI } from '../../../shared/units.ts';
 import { type FieldPath, settingOf, type Variant } from '../../../shared/variant.ts';
 import { pointOf } from '../../run/pointOf.ts';
@@ -55,7 +54,7 @@ export function computeRows(task: Task): Done {
     const point = toEnd(pointOf(variant, task.measures));
     text += `${rowLine(task, task.from + index, variant, point)}\n`;
     if (point.gaps.some((gap) => gap?.kind === 'endedEarly')) early++;
-    if (problemsOf(variant).length > 0) continue;
+    if (point.gaps.some((gap) => gap?.kind === 'notPossible')) continue;
     addCautions(
       cautions,
       cautionsOf(variant, null).map((caution) => ({
