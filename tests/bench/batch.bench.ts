@@ -16,7 +16,7 @@ const folder = mkdtempSync(join(tmpdir(), 'reheat-bench-'));
 /** Prints the most memory of the main thread's process, workers included, kB, as it ends. */
 const peak =
   "import { isMainThread } from 'node:worker_threads';" +
-  "if (isMainThread) process.on('exit', () => process.stderr.write(`peak ${process.resourceUsage().maxRSS}`));";
+  "if (isMainThread) process.on('exit', () => process.stderr.write('peak ' + process.resourceUsage().maxRSS));";
 
 interface Took {
   readonly seconds: number;
