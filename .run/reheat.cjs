@@ -2,39 +2,21 @@
 // standard input, output and exit code are the command's own.
 'use strict';
 
-const { createHash } = require('node:crypto');
-const { existsSync, mkdirSync, renameSync, writeFileSync } = require('node:fs');
+const { spawnSync } = require('node:child_process');
 const { join } = require('node:path');
 const { pathToFileURL } = require('node:url');
 
-const root = join(__dirname, '..');
-const folder = join(root, 'node_modules', '.cache', 'reheat');
-
-/** Bundles sim/cli/main.ts into one file named by its content; gives the path. */
-async function bundle() {
-  const { build } = await import('rolldown');
-  const { output } = await build({
-    cwd: root,
-    input: join(root, 'sim', 'cli', 'main.ts'),
-    platform: 'node',
-    logLevel: 'silent',
-    write: false,
-    output: { format: 'esm', codeSplitting: false },
-  });
-  const { code } = output[0];
-  const file = join(folder, `${createHash('sha256').update(code).digest('hex').slice(0, 16)}.mjs`);
-  if (!existsSync(file)) {
-    // written aside and renamed, so that two commands at once never read half a file
-    mkdirSync(folder, { recursive: true });
-    const aside = `${file}.${process.pid}`;
-    writeFileSync(aside, code);
-    renameSync(aside, file);
-  }
-  return file;
+/** The path of the bundle. A batch has it made by another process, for the bundler would hold its memory to the end. */
+async function bundled(isBatch) {
+  if (!isBatch) return require('./bundle.cjs').bundle();
+  const child = [join(__dirname, 'bundle.cjs')];
+  const made = spawnSync(process.execPath, child, { stdio: ['ignore', 'pipe', 'inherit'] });
+  if (made.status !== 0) throw new Error('the command line could not be bundled');
+  return made.stdout.toString('utf8');
 }
 
 async function reheat() {
-  const file = await bundle();
+  const file = await bundled(process.argv[3] === 'batch');
   process.argv = [process.execPath, file, ...process.argv.slice(3)];
   // npm moves to the project's folder; FILE is meant from where the user stands
   if (process.env.npm_lifecycle_event === 'reheat' && process.env.INIT_CWD) {

@@ -1,6 +1,6 @@
 import { type Reading, fromFile } from './codec/fromFile.ts';
 import { fileFormat, fileVersion } from './codec/heading.ts';
-import { readJson } from './codec/jsonText.ts';
+import { readJson } from './codec/json.ts';
 import { drawsInFile } from './codec/ownDraws.ts';
 import { fieldsOf } from './fields.ts';
 import { fileKeyOf } from './fileKeys.ts';
@@ -32,8 +32,8 @@ export function toText(variant: Variant): string {
 
 /** Reads the text of a file. Settings that are missing stand at their default; nothing else is guessed. */
 export function fromText(text: string): Reading {
-  const read = readJson(text);
-  return 'problems' in read ? read : fromFile(read.json);
+  const read = readJson(text, 'one variant');
+  return 'problem' in read ? { problems: [read.problem] } : fromFile(read.value);
 }
 
 function fileValue(variant: Variant, field: Field): number | string {

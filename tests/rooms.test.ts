@@ -29,6 +29,8 @@ const rooms: Rooms = {
     'shared/',
   ],
   'sim/cli/': ['sim/cli/', 'sim/run/', 'sim/closures/', 'shared/', 'node:'],
+  'sim/cli/batch/crew.ts': ['sim/cli/', 'node:', 'tinypool'],
+  'sim/cli/batch/csvRecords.ts': ['d3', 'node:'],
 
   'src/worker/run.worker.ts': ['src/worker/', 'sim/run/', 'shared/'],
   'src/worker/studies.ts': ['src/worker/', 'sim/run/', 'shared/'],

@@ -4,7 +4,7 @@ import type { Problem } from '../problems/problem.ts';
 import type { Variant } from '../variant.ts';
 import { fromFile } from './fromFile.ts';
 import { inFile, isObject, kindOf } from './inFile.ts';
-import { readJson } from './jsonText.ts';
+import { readJson } from './json.ts';
 
 /** The variants of a bench, 1 to 4, and the place of the one in hand. */
 export interface BenchSet {
@@ -26,9 +26,9 @@ export function benchToText({ variants, inHand }: BenchSet): string {
 
 /** Reads the file of a bench, or of one variant. */
 export function benchFromText(text: string): BenchSet | { readonly problems: readonly Problem[] } {
-  const read = readJson(text);
-  if ('problems' in read) return read;
-  const file = read.json;
+  const read = readJson(text, 'a bench');
+  if ('problem' in read) return { problems: [read.problem] };
+  const file = read.value;
   if (!isObject(file) || file.format !== benchFormat) {
     const one = fromFile(file);
     return 'variant' in one ? { variants: [one.variant], inHand: 0 } : one;

@@ -61,6 +61,9 @@ export function settingProblem(field: Field, value: unknown, variant?: Variant):
     return problemAt(field.path, 'number', `${field.label} needs a number${inUnit(field)}.`);
   }
   const { least, most, because } = limitsOf(field, variant);
+  const plain = value / units[field.unit].factor;
+  // the limits have few figures, so that rounding takes nothing across them
+  if (!field.isWhole && plain >= least && plain <= most) return null;
   const now = fromSI(value, field.unit); // rounded to twelve figures, so a value at its limit is within it
   if (now < least || now > most) {
     return problemAt(field.path, 'range', outOfRange(field, { least, most, because }, now));

@@ -1,10 +1,12 @@
 import { parseArgs } from 'node:util';
 import { nearest } from '../../shared/nearest.ts';
 import { type OhmsKey, ohmsAsked } from '../../shared/ohmsAsked.ts';
+import { type BatchCommand, readBatchArgs } from './batch/args.ts';
 import type { OhmsTyped } from './ohms.ts';
 
 /** What the command line asks for. */
 export type Command =
+  | BatchCommand
   | {
       readonly kind: 'run';
       /** Path of a variant, or `-` for standard input. */
@@ -24,6 +26,7 @@ export type Command =
 
 /** Reads the arguments, or says what is wrong with them, one sentence each. */
 export function readArgs(args: readonly string[]): Command | { readonly problems: string[] } {
+  if (args[0] === 'batch') return readBatchArgs(args.slice(1));
   const { values, positionals, tokens } = parseArgs({
     args: [...args],
     options,

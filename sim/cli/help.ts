@@ -5,6 +5,7 @@ export const help = `Reheat Bench: how a hot water cylinder reheats, and why it 
 
   npm run -s reheat -- FILE           run the variant in FILE and print what was found
   npm run -s reheat -- -              read the variant from standard input
+  npm run -s reheat -- batch STUDY    compute many variants, a row for each; batch --help says how
 
   --day            the day of hot water in use in place of the reheat: every draw, what the store
                    was left at, how warm it was kept, and what it gives in one draw

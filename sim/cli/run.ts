@@ -18,6 +18,8 @@ import { SPREAD_RUNS, spreadOf } from '../run/spread.ts';
 import { simulateToEnd } from '../run/simulate.ts';
 import { toEnd } from '../run/toEnd.ts';
 import { type Command, readArgs } from './args.ts';
+import { batch } from './batch/batch.ts';
+import { batchHelp, measuresTable } from './batch/help.ts';
 import { dayReport } from './dayReport.ts';
 import { help } from './help.ts';
 import { columns } from './layout.ts';
@@ -58,6 +60,15 @@ export async function answer(
       const found = ohmsReport(command.typed);
       return 'out' in found ? done(found.out) : toPutRight(found.problems);
     }
+    case 'batch': {
+      const { problems, early } = await batch(command);
+      if (problems.length > 0) return toPutRight(problems);
+      return { out: '', problems: [], exitCode: early ? 3 : 0 };
+    }
+    case 'batchMeasures':
+      return done(measuresTable());
+    case 'batchHelp':
+      return done(batchHelp);
     case 'run':
       return runFile(command, foundFor(command, run));
   }

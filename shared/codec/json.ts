@@ -2,13 +2,14 @@ import { jsonFaultAt } from '../jsonFault.ts';
 import type { Problem } from '../problems/problem.ts';
 import { inFile } from './inFile.ts';
 
-/** What the text of a file holds as JSON, or why it holds none. */
+/** What a text holds as JSON, or the one sentence on why it is none. @param holds  `one variant` */
 export function readJson(
   text: string,
-): { readonly json: unknown } | { readonly problems: readonly Problem[] } {
+  holds: string,
+): { readonly value: unknown } | { readonly problem: Problem } {
   const body = text.replace(/^\ufeff/, '');
   if (body.trim() === '') {
-    return whole('empty', 'The file is empty; it must hold one variant as JSON.');
+    return whole('empty', `The file is empty; it must hold ${holds} as JSON.`);
   }
   const fault = jsonFaultAt(body);
   if (fault) {
@@ -17,9 +18,9 @@ export function readJson(
       `The file is not JSON: line ${fault.line}, column ${fault.column} has ${fault.found} where something else is needed.`,
     );
   }
-  return { json: JSON.parse(body) };
+  return { value: JSON.parse(body) };
 }
 
-function whole(code: string, message: string): { readonly problems: readonly Problem[] } {
-  return { problems: [inFile('', code, message)] };
+function whole(code: string, message: string): { readonly problem: Problem } {
+  return { problem: inFile('', code, message) };
 }
