@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { askedFileKey, askedRows } from '../../shared/asked.ts';
 import { readStudy, studyFormat } from '../../shared/codec/batchStudy.ts';
@@ -61,6 +62,15 @@ describe('a study that is sound', () => {
       ],
     });
   });
+});
+
+test('the study that the README shows is sound', () => {
+  const readme = readFileSync(new URL('../../README.md', import.meta.url), 'utf8');
+  const blocks = [...readme.matchAll(/```json\n(.*?)```/gs)].map((block) => block[1]);
+  const shown = blocks.filter((block) => block.includes(studyFormat));
+  expect(shown).toHaveLength(1);
+  const found = readStudy(shown[0]);
+  expect('study' in found && found.study.measures).toHaveLength(3);
 });
 
 describe('a study that is not, one sentence for each thing', () => {

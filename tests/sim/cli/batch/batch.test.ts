@@ -186,6 +186,18 @@ describe('a file of rows', () => {
     }
   }, 60_000);
 
+  test('keeps its whole rows when a worker fails, and is gone on with', async () => {
+    const out = at('failed.ndjson');
+    const failing = crewOf((task) => {
+      if (task.from > 8) throw new Error('a worker was lost');
+      return computeRows(task);
+    });
+    await expect(run([at('study.json'), '--out', out], failing)).rejects.toThrow('was lost');
+    expect(objects(await readFile(out, 'utf8'))).toHaveLength(8);
+    await run([at('study.json'), '--out', out, '--resume']);
+    expect(await readFile(out, 'utf8')).toBe((await run([at('study.json')])).out);
+  });
+
   test.each([1, 2, 5, 13])('%i parts one after the other are the whole', async (of) => {
     for (const form of ['csv', 'ndjson']) {
       const whole = (await run([at('study.json'), '--format', form])).out;
