@@ -22,7 +22,8 @@ function expectHardlyHeated(bottom: number, hottest: number): void {
 }
 
 describe('where it sits', () => {
-  const below: Settings = { ...alone, 'stat.sensorHeight': 0.06 };
+  const fine: Settings = { 'run.layers': 48 }; // the foot of the coil stands within a coarse layer
+  const below: Settings = { ...alone, ...fine, 'stat.sensorHeight': 0.06 };
 
   claim('Below the coil it may never be satisfied, and the top overheats.', () => {
     const { recovery, hottest } = measuresWith(below);
@@ -32,7 +33,7 @@ describe('where it sits', () => {
   claim(
     'The water there is hardly heated, so the stat goes on calling while the store above overheats.',
     () => {
-      const { measures, trace } = runOf(presetWith('sensor-too-low'));
+      const { measures, trace } = runOf(presetWith('sensor-too-low', fine));
       expect(measures.recovery).toBeNull();
       expectHardlyHeated(trace.of.bottom[trace.samples - 1], measures.hottest);
       expect(measures.hottest).toBeGreaterThan(75);

@@ -16,7 +16,7 @@ import {
 import { recordOf, resultOf, termsOf } from '../support/recordOf.ts';
 
 const alone: Settings = { 'heating.arrangement': 'hotWaterOnly' };
-const coarse: Settings = { ...alone, 'run.layers': 48 }; // a study is many runs
+const coarse: Settings = { ...alone, 'run.layers': 16 }; // a study is many runs
 const coilAt = (bottom: number): Settings => ({
   ...alone,
   'coil.bottom': bottom,

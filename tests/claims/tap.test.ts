@@ -14,7 +14,7 @@ const oneDay: Settings = {
   'heating.arrangement': 'hotWaterOnly',
   'day.repeat': 'stated',
   'day.days': 1,
-  'run.layers': 48,
+  'run.layers': 16,
 };
 const days = new Map<string, DayRun>();
 function dayWith(settings: Settings): DayRun {
