@@ -152,7 +152,11 @@ describe('layers', () => {
   });
 
   claim(
-    'Below the coil only conduction down the water and the wall brings heat, and it is slow.',
+    [
+      'Below the coil only conduction down the water and the wall brings heat, and it is slow.',
+      'Below the coil only conduction brings heat, and it is slow.',
+      'Downwards there is only conduction, … through water and wall together, and that is slow.',
+    ],
     () => {
       const left = runWith({ ...coilAt(0.3), 'run.duration': 6 });
       const bottom = left.trace.of.bottom[left.trace.samples - 1];

@@ -44,7 +44,7 @@ describe('practical changes', () => {
     spaced(othersSentence(changesTold(changes).others));
 
   claim(
-    'Each is a run of its own on this installation; what two save together is not their sum.…',
+    'Each is a run of its own on this installation; what two save together is not their sum.',
     () => {
       const cool: Settings = { 'boiler.hotWaterFlow': 65 };
       const scaled: Settings = { 'coil.scaleThickness': 1 };
