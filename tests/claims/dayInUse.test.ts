@@ -13,9 +13,13 @@ import { houseWith, type Settings } from '../support/houseWith.ts';
 const days = new Map<string, DayRun>();
 /** A day in few layers that repeats itself, unless it is stated once. */
 function dayWith(settings: Settings = {}): DayRun {
-  const key = JSON.stringify(settings);
-  const house = { 'heating.arrangement': 'hotWaterOnly', 'run.layers': 16, ...settings };
-  const day = days.get(key) ?? toEnd(dayRun(houseWith(house)));
+  const house = houseWith({
+    'heating.arrangement': 'hotWaterOnly',
+    'run.layers': 16,
+    ...settings,
+  });
+  const key = JSON.stringify(house);
+  const day = days.get(key) ?? toEnd(dayRun(house));
   days.set(key, day);
   return day;
 }

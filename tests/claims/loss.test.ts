@@ -17,7 +17,9 @@ const lossWith = (settings: Settings) => lossPerKelvin(houseWith(settings).cylin
 const alone = new Map<string, CoolDown>();
 function leftAlone(settings: Settings = {}): CoolDown {
   const key = JSON.stringify(settings);
-  const study = alone.get(key) ?? toEnd(coolDownStudy(houseWith(settings)));
+  const known = alone.get(key);
+  if (known) return known;
+  const study = toEnd(coolDownStudy(houseWith(settings)));
   if (study.kind !== 'coolDown') throw new Error(`got a ${study.kind}; expected a cool-down`);
   alone.set(key, study);
   return study;

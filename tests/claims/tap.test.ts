@@ -18,8 +18,9 @@ const oneDay: Settings = {
 };
 const days = new Map<string, DayRun>();
 function dayWith(settings: Settings): DayRun {
-  const key = JSON.stringify(settings);
-  const day = days.get(key) ?? toEnd(dayRun(houseWith({ ...oneDay, ...settings })));
+  const house = houseWith({ ...oneDay, ...settings });
+  const key = JSON.stringify(house);
+  const day = days.get(key) ?? toEnd(dayRun(house));
   days.set(key, day);
   return day;
 }
