@@ -175,7 +175,10 @@ describe('wall and scale', () => {
   );
 
   claim(
-    'Copper conducts so well that its wall hardly matters; stainless steel matters a little.',
+    [
+      'Copper conducts so well that its wall hardly matters; stainless steel matters a little.',
+      'Copper conducts so well that its thickness hardly matters.',
+    ],
     () => {
       const thick = (metal: string, wall: number) =>
         recoveryWith({ 'coil.tubeMaterial': metal, 'coil.tubeWall': wall });

@@ -1,77 +1,49 @@
 import { describe, expect, test } from 'vitest';
 import { isAnswered, isFound, quotesIn } from '../support/claimsMade.ts';
 import { type ProjectFile, projectFiles } from '../support/projectFiles.ts';
-import { directionalSentences, isProse, sentencesOf } from '../support/proseClaims.ts';
+import { isDirectional, isProse, sentencesOf } from '../support/proseClaims.ts';
 import { everyRecord } from '../support/recordOf.ts';
-import * as day from '../../src/explain/relations/day.ts';
 import { followNumbers, noDirection } from './noDirection.ts';
 
 const files = projectFiles();
-const prose = files.filter(({ path }) => isProse(path));
+const prose = files.filter(({ path }) => isProse(path)).map(read);
 const claimed = quotesIn(files.filter(({ path }) => /^tests\/claims\/.*\.test\.ts$/.test(path)));
 const excused = [...noDirection, ...followNumbers].flatMap(({ says }) => says);
-const dayRelations = Object.values(day);
 const quotes = [...claimed, ...excused];
 
-/** Prose that came after the claims and still waits for them. A file leaves this list when its sentences are claimed. */
-const waiting = [
-  'shared/fields/unknowns.ts',
-  'shared/sentences/changes.ts',
-  'shared/sentences/minutes.ts',
-  'shared/sentences/spread.ts',
-  'src/explain/Hygiene.svelte',
-  'src/explain/Limits.svelte',
-  'src/explain/Pace.svelte',
-  'src/explain/SpreadText.svelte',
-  'src/explain/WhatToChange.svelte',
-  'src/explain/boilerWorkings.ts',
-  'src/explain/dayFurther.ts',
-  'src/explain/furtherOf.ts',
-  'src/explain/heatUpWorking.ts',
-  'src/explain/hygieneWorkings.ts',
-  'src/explain/physics/',
-  'src/explain/pipeWorkings.ts',
-  'src/explain/relations/day.ts',
-  'src/explain/storeKeys.ts',
-  'src/explain/storeWorkings.ts',
-  'README.md',
-];
-const waits = (path: string) => waiting.some((start) => path.startsWith(start));
+/** What a person may read in a file. */
+interface Said {
+  readonly path: string;
+  readonly sentences: readonly string[];
+}
+
+function read(file: ProjectFile): Said {
+  return { path: file.path, sentences: sentencesOf(file) };
+}
 
 /** Sentences of a file that say which way something goes, and for which nobody answers. */
-function unanswered(file: ProjectFile): string[] {
-  return directionalSentences(file)
-    .filter((sentence) => !isAnswered(sentence, quotes))
-    .map((sentence) => `${file.path} says: ${sentence}`);
+function unanswered({ path, sentences }: Said): string[] {
+  return sentences
+    .filter((sentence) => isDirectional(sentence) && !isAnswered(sentence, quotes))
+    .map((sentence) => `${path} says: ${sentence}`);
 }
 
 /** The same of one file more, that is not there. */
-const planted = (path: string, text: string) => unanswered({ path, text });
+const planted = (path: string, text: string) => unanswered(read({ path, text }));
 
 describe('every sentence that says which way something goes', () => {
   test('is claimed and shown against the model, or says why it claims nothing', () => {
-    expect(prose.filter(({ path }) => !waits(path)).flatMap(unanswered)).toEqual([]);
-  });
-
-  test('waits to be claimed in 20 places, of which each still has one', () => {
-    expect(waiting).toHaveLength(20);
-    for (const start of waiting) {
-      const found = prose.filter(({ path }) => path.startsWith(start)).flatMap(unanswered);
-      expect(found.length, start).toBeGreaterThan(0);
-    }
+    expect(prose.flatMap(unanswered)).toEqual([]);
   });
 
   test('of a relation, what would change its result is claimed with or without such a word', () => {
-    const days = new Set(dayRelations.map(({ changes }) => changes)); // of a file that waits
-    const said = [...new Set(everyRecord.map(({ changes }) => changes))].filter(
-      (changes) => !days.has(changes),
-    );
+    const said = [...new Set(everyRecord.map(({ changes }) => changes))];
     const isQuoted = (changes: string) => quotes.some((quote) => isFound(quote, [changes]));
     expect(said.filter((changes) => !isQuoted(changes))).toEqual([]);
   });
 
   test('is still there: 0 claims and excuses quote a sentence that is gone', () => {
-    const sentences = prose.flatMap(sentencesOf);
+    const sentences = prose.flatMap((file) => file.sentences);
     expect(quotes.filter((quote) => !isFound(quote, sentences))).toEqual([]);
   });
 

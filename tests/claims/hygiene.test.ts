@@ -12,7 +12,7 @@ const oneDay: Settings = {
   'heating.arrangement': 'hotWaterOnly',
   'day.repeat': 'stated',
   'day.days': 1,
-  'run.layers': 48,
+  'run.layers': 16,
 };
 
 claim(

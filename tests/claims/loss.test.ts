@@ -14,9 +14,14 @@ import { recordOf, resultOf, termsOf } from '../support/recordOf.ts';
 /** What a store loses for each kelvin, W/K. */
 const lossWith = (settings: Settings) => lossPerKelvin(houseWith(settings).cylinder);
 
+const alone = new Map<string, CoolDown>();
 function leftAlone(settings: Settings = {}): CoolDown {
+  const key = JSON.stringify(settings);
+  const known = alone.get(key);
+  if (known) return known;
   const study = toEnd(coolDownStudy(houseWith(settings)));
   if (study.kind !== 'coolDown') throw new Error(`got a ${study.kind}; expected a cool-down`);
+  alone.set(key, study);
   return study;
 }
 
@@ -202,6 +207,14 @@ claim(
 claim('That is … at first, and less as it cools: … in the first 24 h.', () => {
   const { time, loss } = leftAlone();
   expectFalling([0, 6, 12, 24, 48].map((hours) => valueAt(time, loss, hours * 3600)));
+});
+claim('… it cools the slower the cooler it gets.', () => {
+  for (const settings of [{}, { 'cylinder.standingLoss': 3.5 }]) {
+    const { time, mean } = leftAlone(settings);
+    const at = [0, 12, 24, 36, 48].map((hours) => valueAt(time, mean, hours * 3600));
+    expectFalling(at);
+    expectFalling([0, 1, 2, 3].map((i) => at[i] - at[i + 1])); // in each half day
+  }
 });
 claim('The top stays warm longest, for what cools at the skin sinks.', () => {
   const { time, top, mean, bottom } = leftAlone();

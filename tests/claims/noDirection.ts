@@ -34,6 +34,11 @@ export const noDirection: readonly NoDirection[] = [
       'What the least output gives too much',
       'Opens further: …',
       'return hotter than the limit',
+      'what rises and mixes',
+      'Layers, and what rises through them',
+      'what never gets hot',
+      'how often the stat calls for it',
+      'Lower layer: the water beside the coil with a minute of its heat held there.',
       'Slow hot water is usually blamed on the boiler.',
       'usual causes of slow hot water are there to start from: the same house, one thing wrong.',
       'each of 19 causes of slow hot water',
@@ -45,6 +50,7 @@ export const noDirection: readonly NoDirection[] = [
       'With Node 20.19 or later, npm and git, and nothing else installed:',
       'The app saves, and the command line reads, one JSON object:',
       'save, open, save',
+      '_Project_ raises type and lines for a room.',
       'and no colder than the incoming cold.',
       'how that grows with layers and hours',
       'how soon the curve follows a dragged sensor in Chromium with the processor slowed four times.',
@@ -55,6 +61,7 @@ export const noDirection: readonly NoDirection[] = [
   {
     why: 'how well something is known, not which way it goes',
     says: [
+      '…: a test is nearer than a formula, but not the coil in use',
       'A declared rating or a measured heat-up narrows it.',
       'a declared rating narrows the ±25 % that geometry alone leaves',
       'A rating or a calibration of the coil narrows the ± 25 %.',
@@ -80,6 +87,7 @@ export const noDirection: readonly NoDirection[] = [
       'Limit the temperature at the outlet with a thermostatic mixing valve, not by storing cooler.',
       'Lower it with a thermostatic mixing valve at the outlet, not by storing cooler.',
       'Fit a thermostatic mixing valve at the outlet; do not store cooler for it.',
+      'lower the temperature at the outlet with a thermostatic mixing valve, not by storing cooler.',
       'Never alter, block or defeat a safety device',
       'never raise or bypass the cut-out.',
       'Find out why before anybody resets it; never raise it or bridge it.',
@@ -113,6 +121,8 @@ export const noDirection: readonly NoDirection[] = [
       'until the outlet falls to 40 °C',
       'The rise is the mean of the run above the air around, with the metal counted as water.',
       'the integrator adds the rise up from the start.',
+      'The rise is the mean above the incoming cold, where the hot water leaves the pipe to the tap.',
+      'The first line holds from … to …, and is shown at its nearer end.',
     ],
   },
   {
@@ -120,10 +130,13 @@ export const noDirection: readonly NoDirection[] = [
     says: [
       'Worked by hand: 8 kW less 5 kW.',
       'Worked by hand: 210 l less 200 l.',
+      'Worked by hand: 6 kWh less 5.5 kWh.',
       'Worked by hand at half the largest flow: 1000 × 9.80665 × 6 × 0.75.',
       'the stream gives up half of 60 K at 1 kW/K.',
       'The lower line is for the mean return of the reheat and the mean load while lit.',
       'the lower line says how each moment is weighed.',
+      'the lower lines are for the draw that took most from the store in its time',
+      'The lower line is for the middle of the first draw that failed, or of the largest.',
       'Closed form, from the two times of the same lump.',
     ],
   },
@@ -181,6 +194,19 @@ export const followNumbers: readonly FollowsNumbers[] = [
     in: 'tests/sim/run/wholePlant.test.ts',
     test: 'the heat lost is that of one node within 15 percent, the air falls further',
     says: ['0.01 K the table; 15 % the heat; the air falls further'],
+  },
+  {
+    in: 'tests/sim/run/changes.test.ts',
+    test: 'the minutes of every change for 15 of them are those of a fresh run, soonest first',
+    says: [
+      'practical changes are run one by one and ranked by the minutes they save',
+      'ranks practical changes by what they save',
+    ],
+  },
+  {
+    in: 'tests/sim/run/pace.test.ts',
+    test: 'a gain is what the whole model gives with a setting moved by a thousandth of its usual step',
+    says: ['… more boiler output', 'a flow limit … K higher', '… more primary flow', '… more coil'],
   },
   {
     in: sentences,

@@ -10,6 +10,7 @@ import {
   presetWith,
   recoveryWith,
   runOf,
+  sampled,
   type Settings,
 } from '../support/houseWith.ts';
 import { resultOf, termsOf } from '../support/recordOf.ts';
@@ -58,6 +59,29 @@ describe('ohms', () => {
       { beta: 'up' },
     );
   });
+  claim(
+    'A thermistor loses ohms as it warms, so a bad joint reads too cold: the store then gets hotter than the controller shows.',
+    () => {
+      expectMoves('thermistorResistance', { temperature: [-10, 90] }, { temperature: 'down' });
+      for (const ohms of [100, 300]) {
+        const run = runOf(houseWith({ ...alone, ...thermistor, ...joint(ohms) }));
+        const at = run.measures.recovery ?? Number.NaN;
+        expect(run.measures.topAtSatisfied).toBeGreaterThan(sampled(run, 'sensor', at) + 1);
+      }
+    },
+  );
+  claim(
+    'Platinum gains a few ohms in a thousand with each kelvin, so a bad joint reads too warm.',
+    () => {
+      for (const temperature of [0, 40, 80]) {
+        const ohms = (T: number) => resultOf('platinum', { temperature: T });
+        const gain = ohms(temperature + 1) / ohms(temperature) - 1;
+        expect(gain).toBeGreaterThan(0.002);
+        expect(gain).toBeLessThan(0.005);
+      }
+      expectRising([0, 1, 3, 10].map((ohms) => readsAt60({ ...platinum, ...joint(ohms) })));
+    },
+  );
   claim('How steeply its resistance falls, between 25 and 85 °C.', () => {
     const fall = (beta: number) =>
       resultOf('thermistorResistance', { beta, temperature: 25 }) /

@@ -14,12 +14,13 @@ const oneDay: Settings = {
   'heating.arrangement': 'hotWaterOnly',
   'day.repeat': 'stated',
   'day.days': 1,
-  'run.layers': 48,
+  'run.layers': 16,
 };
 const days = new Map<string, DayRun>();
 function dayWith(settings: Settings): DayRun {
-  const key = JSON.stringify(settings);
-  const day = days.get(key) ?? toEnd(dayRun(houseWith({ ...oneDay, ...settings })));
+  const house = houseWith({ ...oneDay, ...settings });
+  const key = JSON.stringify(house);
+  const day = days.get(key) ?? toEnd(dayRun(house));
   days.set(key, day);
   return day;
 }
@@ -140,11 +141,18 @@ describe('mixing at the tap', () => {
     },
   );
   claim(
-    'As the store gives it, or mixed with cold at the tap; the cooler the store, the more of it a mixed draw takes.',
+    [
+      'As the store gives it, or mixed with cold at the tap; the cooler the store, the more of it a mixed draw takes.',
+      'the hotter it is, the less of it each draw takes',
+      'A cooler store takes less cold beside it, and so gives more of the same litres.',
+    ],
     () => {
-      const fromStore = (setPoint: number) =>
-        dayWith({ 'stat.setPoint': setPoint }).measures.fromStore;
-      expectFalling([50, 60, 70].map(fromStore));
+      const day = (setPoint: number) => dayWith({ 'stat.setPoint': setPoint }).measures;
+      const days = [50, 60, 70].map(day);
+      expectFalling(days.map(({ fromStore }) => fromStore));
+      expectRising(days.map(({ drawn, fromStore }) => drawn - fromStore)); // the cold beside it
+      for (const { drawn } of days) expect(drawn / days[0].drawn).toBeCloseTo(1, 6); // the same litres
+      expectMoves('atTheTaps', { hot: [0, 0.3], cold: [0, 0.3] }, { hot: 'up', cold: 'up' });
     },
   );
   claim(

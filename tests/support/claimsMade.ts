@@ -30,7 +30,7 @@ export function quotesIn(files: readonly ProjectFile[]): string[] {
 export function isAnswered(sentence: string, quotes: readonly string[]): boolean {
   if (quotes.includes(sentence)) return true;
   // the longest first, so that none takes words out of another
-  const parts = quotes.filter((quote) => isLong(quote) && sentence.includes(quote));
+  const parts = quotes.filter((quote) => sentence.includes(quote) && isLong(quote));
   const left = parts
     .sort((a, b) => b.length - a.length)
     .reduce((rest, quote) => rest.replace(quote, ' '), sentence);
@@ -39,9 +39,9 @@ export function isAnswered(sentence: string, quotes: readonly string[]): boolean
 
 /** True where a quote is one of the sentences, or a part of one that is long enough to mean it alone. */
 export function isFound(quote: string, sentences: readonly string[]): boolean {
-  return sentences.some(
-    (sentence) => sentence === quote || (isLong(quote) && sentence.includes(quote)),
-  );
+  return isLong(quote)
+    ? sentences.some((sentence) => sentence.includes(quote))
+    : sentences.includes(quote);
 }
 
 function isLong(quote: string): boolean {

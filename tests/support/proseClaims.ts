@@ -14,11 +14,6 @@ export function sentencesOf({ path, text }: ProjectFile): string[] {
   return [...new Set(passages.flatMap(inSentences))];
 }
 
-/** The sentences of a file that may say which way something goes. */
-export function directionalSentences(file: ProjectFile): string[] {
-  return sentencesOf(file).filter(isDirectional);
-}
-
 /** True where a sentence has a word that compares or moves. */
 export function isDirectional(sentence: string): boolean {
   const plain = sentence.replace(thresholds, '').replace(amounts, '');

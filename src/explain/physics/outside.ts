@@ -19,7 +19,7 @@ export const outside: Section = {
     const { difference, ho, tube, film } = parts;
     return [
       tell`Outside the tube nothing drives the water but its own warmth: what touches the tube grows lighter and rises. The surface is ${part(shown(difference, 'kelvin', 1), 'coil.buoyancy')} ${parts.primary > here.reading.of('coilWater') ? 'hotter' : 'colder'} than the water around it, ${water}, with a film at ${shown(film, 'celsius', 1)} between them.`,
-      tell`The store takes ${part(perSquareMetre(ho), 'coil.outside')}, already ${figure(tube.outsideEnhancement, 1)} times what one level tube alone would pass, for the turns drive each other’s water. As the store warms the difference shrinks, and this drive with it, though warmer water is thinner and moves more easily.`,
+      tell`The store takes ${part(perSquareMetre(ho), 'coil.outside')}, already ${figure(tube.outsideEnhancement, 1)} times what one level tube alone would pass, for the turns drive each other’s water. As the store warms the difference shrinks, but warmer water expands more and is thinner, which makes up for much of that.`,
     ];
   },
   formulas: (here) => {

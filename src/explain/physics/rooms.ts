@@ -20,7 +20,7 @@ export const rooms: Section = {
       [
         ...tell`While they wait the rooms live on the heat of their fabric: the air is at ${now(here, 'air')} with ${now(here, 'outside')} outside`,
         ...(has(here, 'lowestRoom')
-          ? tell`, and in this run it falls to ${measured(here, 'lowestRoom')} at the least`
+          ? tell`, and at ${measured(here, 'lowestRoom')} when it is coldest in this run`
           : []),
         ...(has(here, 'sufficientFlow')
           ? tell`. On such a day a flow of ${measured(here, 'sufficientFlow')} would hold them.`

@@ -20,7 +20,7 @@ export const wall: Section = {
       tell`A wall of ${metal} takes ${part(shareOf(parts.Rw), 'coil.wall')} of the difference between primary and store. ${coil.tubeMaterial === 'copper' ? 'Copper conducts so well that its thickness hardly matters.' : 'It conducts far less than copper would.'}`,
       parts.Rs > 0
         ? tell`Scale of ${settingText('coil.scaleThickness', coil.scaleThickness)} takes ${part(shareOf(parts.Rs), 'coil.scale')}: a thin, hard coat of stone on the side of the stored water, which no flow and no boiler makes up for.`
-        : tell`The coil is ${part('clean', 'coil.scale')} here. A millimetre of scale would hold back more than the whole wall does, for stone conducts about a hundredth of what copper does.`,
+        : tell`The coil is ${part('clean', 'coil.scale')} here. A millimetre of scale would hold back more than the whole wall does, for stone conducts less than a hundredth of what copper does.`,
     ];
   },
   formulas: (here) => {
