@@ -3,7 +3,8 @@ import { isAnswered, isFound, quotesIn } from '../support/claimsMade.ts';
 import { type ProjectFile, projectFiles } from '../support/projectFiles.ts';
 import { isDirectional, isProse, sentencesOf } from '../support/proseClaims.ts';
 import { everyRecord } from '../support/recordOf.ts';
-import { followNumbers, noDirection } from './noDirection.ts';
+import { followNumbers } from './followNumbers.ts';
+import { noDirection } from './noDirection.ts';
 
 const files = projectFiles();
 const prose = files.filter(({ path }) => isProse(path)).map(read);
