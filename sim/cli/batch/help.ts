@@ -43,7 +43,8 @@ run a study: one job for each part, each with --out and --resume, and at the end
   cat rows-1.csv rows-2.csv ... rows-8.csv > rows.csv
 
 Exit code: 0 done; 1 a fault in this program; 2 something in the input to put right; 3 done, and in
-at least one row the run ended early. Cautions that apply to any row are printed on stderr.
+at least one row the run ended early. Cautions that apply to any row are printed at the end, apart
+from the rows (stderr).
 `;
 
 /** What `batch --measures` prints. */

@@ -1,4 +1,4 @@
-import { dirname, resolve } from 'node:path';
+import { dirname, isAbsolute, join } from 'node:path';
 import { fromText, toFile } from '../../../shared/codec.ts';
 import { type BaseWish, readStudy } from '../../../shared/codec/batchStudy.ts';
 import { defaultName, fromFile } from '../../../shared/codec/fromFile.ts';
@@ -27,13 +27,13 @@ export async function loadStudy(path: string): Promise<OrProblems<Loaded>> {
   const read = readStudy(input.text);
   if ('problems' in read) return { problems: read.problems.map(saidIn(nameOf(path))) };
   const { study } = read;
-  const folder = path === '-' ? process.cwd() : dirname(path);
+  const folder = path === '-' ? '.' : dirname(path);
   const base = await loadBase(study.base, folder);
   if ('problems' in base) return base;
   const points =
     'axes' in study.points
       ? gridPoints(study.points.axes)
-      : await tablePoints(resolve(folder, study.points.rows));
+      : await tablePoints(beside(folder, study.points.rows));
   if ('problems' in points) return points;
   return { base, points, measures: study.measures };
 }
@@ -62,11 +62,16 @@ async function startOf({ file, example }: BaseWish, folder: string): Promise<OrP
     return { problems: [`base.example: There is no example “${example}”; ${hint}.`] };
   }
   if (file === null) return defaultVariant(defaultName);
-  const path = resolve(folder, file);
+  const path = beside(folder, file);
   const input = await readInput(path);
   if ('problem' in input) return { problems: [`base.file: ${input.problem}`] };
   const read = fromText(input.text);
   return 'variant' in read ? read.variant : { problems: read.problems.map(saidIn(file)) };
+}
+
+/** The path of a file that is named in another of this folder. */
+function beside(folder: string, name: string): string {
+  return isAbsolute(name) ? name : join(folder, name);
 }
 
 const saidIn =
