@@ -54,5 +54,5 @@ export function reynolds(
  * the table rounds off.
  */
 export function insideFilm(water: Water, bore: CoilBore, massFlow: number): SmoothTable {
-  return new SmoothTable(0, 110, 110, (t) => coilInside(water, bore, massFlow, t));
+  return new SmoothTable(0, 110, 110, (t) => coilInside(water, bore, massFlow, t), 'some');
 }

@@ -15,6 +15,9 @@ export class OutsideFilm {
    * [piece × 8] coefficients of 1, u, u², u³ for a, √(W/(m² K)), then for b, the same per K^(1/6).
    */
   readonly pieces: Float64Array;
+  readonly water: Water;
+  readonly diameter: number;
+  readonly enhancement: number;
 
   /**
    * @param water        the stored water
@@ -22,6 +25,9 @@ export class OutsideFilm {
    * @param enhancement  pure number on h
    */
   constructor(water: Water, diameter: number, enhancement: number) {
+    this.water = water;
+    this.diameter = diameter;
+    this.enhancement = enhancement;
     const scale = (film: number): number =>
       Math.sqrt((enhancement * water.conductivity(film)) / diameter);
     const still = new SmoothTable(0, PIECES, PIECES, (film) => 0.6 * scale(film));
@@ -97,6 +103,24 @@ export class OutsideFilm {
     return h;
   }
 }
+
+/**
+ * The film of a tube, made once and kept while it is among the last few asked for: it does not depend on the flow inside,
+ * so that runs which differ in anything else share it.
+ */
+export function outsideFilm(water: Water, diameter: number, enhancement: number): OutsideFilm {
+  const isIt = (film: OutsideFilm) =>
+    film.water === water && film.diameter === diameter && film.enhancement === enhancement;
+  const known = kept.find(isIt);
+  if (known !== undefined) return known;
+  const made = new OutsideFilm(water, diameter, enhancement);
+  kept.unshift(made);
+  kept.length = Math.min(kept.length, MOST_KEPT);
+  return made;
+}
+
+const kept: OutsideFilm[] = [];
+const MOST_KEPT = 8;
 
 const MOST_STEPS = 8;
 // A step this near 1 is the last: what it leaves behind is below 1e-6 of h

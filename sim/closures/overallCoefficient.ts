@@ -1,7 +1,7 @@
 import type { ClosureRecord } from '../../shared/closureRecord.ts';
 import { equals, frac, mi, mn, mo, row, sub } from '../../shared/mathml.ts';
 import { type CoilBore, insideFilm } from './coilInside.ts';
-import { OutsideFilm } from './outsideFilm.ts';
+import { type OutsideFilm, outsideFilm } from './outsideFilm.ts';
 import { scaleResistance } from './scale.ts';
 import type { SmoothTable } from './smoothTable.ts';
 import { tubeWall } from './tubeWall.ts';
@@ -57,7 +57,7 @@ export function prepareCoil(
     inside: insideFilm(primaryWater, tube, massFlow),
     areaRatio: outsideDiameter / insideDiameter,
     solidResistance: wall + scale + tube.foulingResistance,
-    outside: new OutsideFilm(storedWater, outsideDiameter, tube.outsideEnhancement),
+    outside: outsideFilm(storedWater, outsideDiameter, tube.outsideEnhancement),
   };
 }
 
