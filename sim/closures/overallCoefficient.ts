@@ -1,7 +1,7 @@
 import type { ClosureRecord } from '../../shared/closureRecord.ts';
 import { equals, frac, mi, mn, mo, row, sub } from '../../shared/mathml.ts';
 import { type CoilBore, insideFilm } from './coilInside.ts';
-import { type OutsideFilm, outsideFilm } from './outsideFilm.ts';
+import { type Balance, type OutsideFilm, outsideFilm } from './outsideFilm.ts';
 import { scaleResistance } from './scale.ts';
 import type { SmoothTable } from './smoothTable.ts';
 import { tubeWall } from './tubeWall.ts';
@@ -68,11 +68,17 @@ export function prepareCoil(
  * @param coil     made ready for the present flow
  * @param primary  primary water at this piece of the coil, °C; may be colder than the tank
  * @param tank     stored water at this piece, °C
+ * @param beside   the balance of the piece before, which this one is looked for beside; written
  */
-export function overallCoefficient(coil: PreparedCoil, primary: number, tank: number): number {
+export function overallCoefficient(
+  coil: PreparedCoil,
+  primary: number,
+  tank: number,
+  beside?: Balance,
+): number {
   if (!(coil.massFlow > 0)) return 0;
   const resistance = coil.areaRatio / coil.inside.at(primary) + coil.solidResistance;
-  return seriesCoefficient(coil.outside.balanced(resistance, primary, tank), resistance);
+  return seriesCoefficient(coil.outside.balanced(resistance, primary, tank, beside), resistance);
 }
 
 /**
