@@ -2,7 +2,8 @@ import type { PatternDraw } from '../../shared/drawPattern.ts';
 import type { Cost, Mark, Outcome, Phase } from '../../shared/result.ts';
 import type { Seconds } from '../../shared/units.ts';
 import { Waiting } from '../demand/schedule.ts';
-import { type IntegrateSettings, integrate, type Observe } from '../solve/integrate.ts';
+import type { IntegrateSettings, Observe } from '../solve/integrate.ts';
+import { Pooled } from '../solve/pooled.ts';
 import { tolerancesOf } from '../solve/slots.ts';
 import type { Happened, Snapshot, Switch, System } from '../solve/system.ts';
 import { longestStep } from '../solve/stepLimit.ts';
@@ -65,14 +66,15 @@ export function* march(system: System, options: MarchOptions): Generator<number,
   const { duration, recorder, taps, until, since, cutAt = Number.POSITIVE_INFINITY } = options;
   const sampleStep = options.sampleStep ?? (() => duration);
   const longest = Math.max(LONGEST_STEP, duration / 24);
-  const settings: Omit<IntegrateSettings, 'firstStep' | 'longestStep'> = {
+  const settings = {
     absoluteTolerance: tolerancesOf(system.slots, options.tolerance),
     relativeTolerance: options.tolerance * RELATIVE_PER_KELVIN,
     budget: BUDGET,
-  };
+  } satisfies Partial<IntegrateSettings>;
   const waiting = new Waiting(options.draws);
   const callsBefore = derivative.calls;
   const watch = new Watch(system);
+  const pooled = new Pooled(system.slots.layers, system.slots.count);
 
   let y = [...options.from.state];
   let time = since?.time ?? 0;
@@ -143,9 +145,10 @@ export function* march(system: System, options: MarchOptions): Generator<number,
 
     const opens = isShut ? waiting.next : duration;
     const goal = Math.min(opens, clockEvent - origin, duration, time + SLICE);
-    watch.begin(y);
-    const piece = integrate(
-      (state) => watch.inside.ratesAtEnd(state) ?? derivative.at(state),
+    watch.begin(time, y);
+    const piece = pooled.integrate(
+      system.control.pools,
+      (state, at) => watch.inside.ratesAtEnd(at) ?? derivative.at(state),
       time,
       y,
       goal,

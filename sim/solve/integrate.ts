@@ -5,7 +5,8 @@ import { withPortablePower } from './portableSolver.ts';
 export interface IntegrateSettings {
   /** [slot] */
   readonly absoluteTolerance: number[];
-  readonly relativeTolerance: number;
+  /** [slot], or one for all. */
+  readonly relativeTolerance: number | number[];
   /** s, tried first */
   readonly firstStep: Seconds;
   readonly longestStep: Seconds;
@@ -38,7 +39,7 @@ export type Observe = (from: Seconds, to: Seconds, y: readonly number[]) => Even
  * @param y           state at `from`, [slot]; not changed
  */
 export function integrate(
-  derivative: (y: ArrayLike<number>) => number[],
+  derivative: (y: ArrayLike<number>, time: Seconds) => number[],
   from: Seconds,
   y: readonly number[],
   to: Seconds,
@@ -58,10 +59,10 @@ export function integrate(
   let state: number[] = [...y];
   let lastStep = settings.firstStep;
   let end: Piece['end'] = 'reached';
-  const counted = (_time: number, now: number[]): number[] => {
+  const counted = (time: number, now: number[]): number[] => {
     calls++;
     if (calls > settings.budget) throw new OutOfBudget();
-    return derivative(now);
+    return derivative(now, time);
   };
 
   try {
