@@ -51,6 +51,7 @@ export function integrate(
   solver.relativeTolerance = settings.relativeTolerance;
   solver.initialStepSize = settings.firstStep;
   solver.maxStepSize = settings.longestStep;
+  solver.maxExtrapolationColumns = COLUMNS;
   solver.maxSteps = Number.MAX_SAFE_INTEGER; // the budget below guards, also against numbers that are none
 
   let calls = 0;
@@ -87,6 +88,9 @@ export function integrate(
   }
   return { end, time: reached, state, steps, lastStep };
 }
+
+/** Steps are as long as the fastest part allows, and there longer rows bring nothing: fewer calls and smaller errors than with 9. */
+const COLUMNS = 4;
 
 function allFinite(state: readonly number[]): boolean {
   let sum = 0;
