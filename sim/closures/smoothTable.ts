@@ -13,24 +13,27 @@ export class SmoothTable {
    * @param to     last knot, °C
    * @param count  number of pieces, four or more
    * @param f      the function to keep; only called inside `from`..`to`
-   * @param corners  with some the slopes are found at the knots themselves, which takes three times the calls
+   * @param part   which of its formulas holds at a temperature: near a corner between two, slopes are found at the knot itself
    */
   constructor(
     from: number,
     to: number,
     count: number,
     f: (temperature: number) => number,
-    corners: 'none' | 'some' = 'none',
+    part: (temperature: number) => number = () => 0,
   ) {
     this.from = from;
     this.step = (to - from) / count;
     this.last = count - 1;
     this.pieces = new Float64Array(4 * count);
-    const at = Float64Array.from({ length: count + 1 }, (_, knot) => f(from + knot * this.step));
+    const knots = Array.from({ length: count + 1 }, (_, knot) => from + knot * this.step);
+    const at = Float64Array.from(knots, f);
+    const parts = knots.map(part);
     const slopes = at.map((_, knot) => {
-      if (corners === 'none') return slopeThrough(at, knot);
+      const first = firstOfFive(knot, count);
+      if (parts[first] === parts[first + 4]) return slopeThrough(at, knot, first);
       const side = knot === 0 ? 1 : knot === count ? -1 : 0;
-      return this.step * slopeNear(f, from + knot * this.step, side);
+      return this.step * slopeNear(f, knots[knot], side);
     });
     for (let i = 0; i < count; i++) {
       const a = at[i];
@@ -64,16 +67,19 @@ export class SmoothTable {
 
 /**
  * Slope at a knot, per step, from the values at five knots around it; at either end from the first or last five.
- * @param at  [knot], five or more
+ * @param at     [knot]
+ * @param first  of the five
  */
 // source: slopes of the polynomial through five even points, textbook, from memory
-function slopeThrough(at: Float64Array, knot: number): number {
-  const last = at.length - 1;
-  const first = Math.min(Math.max(knot - 2, 0), last - 4);
+function slopeThrough(at: Float64Array, knot: number, first: number): number {
   const [a, b, c, d, e] = SLOPES[knot - first];
   const sum =
     a * at[first] + b * at[first + 1] + c * at[first + 2] + d * at[first + 3] + e * at[first + 4];
   return sum / 12;
+}
+
+function firstOfFive(knot: number, last: number): number {
+  return Math.min(Math.max(knot - 2, 0), last - 4);
 }
 
 /** [place among the five] weights of the five values, in twelfths. */

@@ -124,7 +124,7 @@ export function* march(system: System, options: MarchOptions): Generator<number,
 
   if (since) change(() => [since.mark]);
   else {
-    if (system.calls.hotWater) change(() => ['hotWaterCalled']);
+    if (system.decided.calls.hotWater) change(() => ['hotWaterCalled']);
     if (system.control.immersionIsOn) change(() => ['immersionOn']);
   }
   if (atStart.length > 0) change(() => atStart);
