@@ -37,7 +37,7 @@ export interface PreparedCoil {
 }
 
 /**
- * Makes a coil ready: builds its tables. Costs about a millisecond; do it once per flow, never in
+ * Makes a coil ready: builds its tables. Costs about a tenth of a millisecond; do it once per flow, never in
  * the derivative.
  * @param massFlow      primary flow, kg/s
  * @param primaryWater  inside the coil
