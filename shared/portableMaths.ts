@@ -31,8 +31,10 @@ export function logarithm(x: number): number {
   }
   const s = (m - 1) / (m + 1);
   const q = s * s;
-  let sum = 0;
-  for (let k = 23; k >= 3; k -= 2) sum = q * (sum + 1 / k);
+  // q/3 + q²/5 + … to q¹¹/23
+  const late = q * (ODD_15 + q * (ODD_17 + q * (ODD_19 + q * (ODD_21 + q * ODD_23))));
+  const sum =
+    q * (ODD_3 + q * (ODD_5 + q * (ODD_7 + q * (ODD_9 + q * (ODD_11 + q * (ODD_13 + late))))));
   return n * LN2_HIGH + (n * LN2_LOW + 2 * s * (1 + sum));
 }
 
@@ -88,6 +90,19 @@ const C11 = 1 / 39_916_800;
 const C12 = 1 / 479_001_600;
 const C13 = 1 / 6_227_020_800;
 const C14 = 1 / 87_178_291_200;
+
+// [k] 1/k
+const ODD_3 = 1 / 3;
+const ODD_5 = 1 / 5;
+const ODD_7 = 1 / 7;
+const ODD_9 = 1 / 9;
+const ODD_11 = 1 / 11;
+const ODD_13 = 1 / 13;
+const ODD_15 = 1 / 15;
+const ODD_17 = 1 / 17;
+const ODD_19 = 1 / 19;
+const ODD_21 = 1 / 21;
+const ODD_23 = 1 / 23;
 
 // One number seen as two halves of 32 bits, the lower one first as on every machine in use.
 // Scratch: written and read within one call

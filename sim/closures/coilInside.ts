@@ -1,4 +1,4 @@
-import { curvedTube } from './curvedTube.ts';
+import { curvedTube, flowRegime } from './curvedTube.ts';
 import { filmCoefficient } from './filmCoefficient.ts';
 import { SmoothTable } from './smoothTable.ts';
 import { prandtl, type Water } from './water.ts';
@@ -54,5 +54,12 @@ export function reynolds(
  * the table rounds off.
  */
 export function insideFilm(water: Water, bore: CoilBore, massFlow: number): SmoothTable {
-  return new SmoothTable(0, 110, 110, (t) => coilInside(water, bore, massFlow, t));
+  const d = bore.insideDiameter;
+  return new SmoothTable(
+    0,
+    110,
+    110,
+    (t) => coilInside(water, bore, massFlow, t),
+    (t) => flowRegime(reynolds(water, d, massFlow, t), d / bore.coilDiameter),
+  );
 }

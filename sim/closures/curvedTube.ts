@@ -29,6 +29,12 @@ export function curvedTube(Re: number, Pr: number, curvature: number): number {
   );
 }
 
+/** Which of the three formulas of `curvedTube` holds: 0 laminar, 1 between, 2 turbulent. */
+export function flowRegime(Re: number, curvature: number): number {
+  if (Re >= TURBULENT) return 2;
+  return Re <= criticalReynolds(curvature) ? 0 : 1;
+}
+
 const TURBULENT = 2.2e4; // source: vdiCoil, upper border of the transition; from memory
 
 function curvedLaminar(Re: number, Pr: number, curvature: number): number {

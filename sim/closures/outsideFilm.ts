@@ -15,6 +15,9 @@ export class OutsideFilm {
    * [piece × 8] coefficients of 1, u, u², u³ for a, √(W/(m² K)), then for b, the same per K^(1/6).
    */
   readonly pieces: Float64Array;
+  readonly water: Water;
+  readonly diameter: number;
+  readonly enhancement: number;
 
   /**
    * @param water        the stored water
@@ -22,6 +25,9 @@ export class OutsideFilm {
    * @param enhancement  pure number on h
    */
   constructor(water: Water, diameter: number, enhancement: number) {
+    this.water = water;
+    this.diameter = diameter;
+    this.enhancement = enhancement;
     const scale = (film: number): number =>
       Math.sqrt((enhancement * water.conductivity(film)) / diameter);
     const still = new SmoothTable(0, PIECES, PIECES, (film) => 0.6 * scale(film));
@@ -59,21 +65,24 @@ export class OutsideFilm {
    * no root is left in
    *   y⁶ (1 + R h) = D.
    * The left side is nearly a power of y, so a step of Newton's method between logarithms lands
-   * almost on the answer; two steps are the rule; more are only taken for a film that crosses 4 °C,
-   * where convection almost stops.
+   * almost on the answer; two steps are the rule, one beside a balance just found; more are only
+   * taken for a film that crosses 4 °C, where convection almost stops.
    * @param resistance  R, from the hot side to the surface, per outside area, m² K/W
    * @param hot         temperature beyond that resistance, °C; may be below `tank`
    * @param tank        °C
+   * @param beside      a balance found before at a place much like it, and written with this one
    */
-  balanced(resistance: number, hot: number, tank: number): number {
+  balanced(resistance: number, hot: number, tank: number, beside: Balance = anywhere()): number {
     const whole = Math.abs(hot - tank); // D, K
     // Without a difference the tube only conducts into still water
     if (whole < 1e-300) return this.coefficientAtRoot(tank, 0);
     const half = hot < tank ? -0.5 : 0.5; // film beyond tank for each kelvin of surface beyond tank
-    const rootOfWhole = sixthRoot(whole);
-    const first = this.coefficientAtRoot(tank + 0.6 * half * whole, 0.92 * rootOfWhole);
-    let y = rootOfWhole * ratioPower(1 / (1 + resistance * first), 1 / 6);
-    let h = first;
+    const moved = whole / beside.whole;
+    let y =
+      moved > 1 / MOST_MOVED && moved < MOST_MOVED
+        ? beside.y * ratioPower(moved, beside.exponent)
+        : this.#firstRoot(resistance, whole, tank, half);
+    let h = Number.NaN;
     const c = this.pieces;
     for (let count = 0; count < MOST_STEPS; count++) {
       const surplus = sixthPower(y); // K, surface beyond tank
@@ -90,17 +99,62 @@ export class OutsideFilm {
       const all = 1 + resistance * h;
       // d ln h / d ln y, from y itself and from the film that moves with it
       const growth = (2 * (b * y + 6 * half * surplus * (da + db * y))) / root;
-      const step = ratioPower(whole / (surplus * all), all / (6 * all + resistance * h * growth));
-      if (step > 1 - CLOSE && step < 1 + CLOSE) return h * (1 + growth * (step - 1));
+      const exponent = all / (6 * all + resistance * h * growth);
+      const step = ratioPower(whole / (surplus * all), exponent);
       y *= step;
+      if (step > 1 - CLOSE && step < 1 + CLOSE) {
+        beside.whole = whole;
+        beside.y = y;
+        beside.exponent = exponent;
+        return h * ratioPower(step, growth);
+      }
     }
     return h;
   }
+
+  /** y to start from: as if the film had six tenths of the difference. */
+  #firstRoot(resistance: number, whole: number, tank: number, half: number): number {
+    const rootOfWhole = sixthRoot(whole);
+    const h = this.coefficientAtRoot(tank + 0.6 * half * whole, 0.92 * rootOfWhole);
+    return rootOfWhole * ratioPower(1 / (1 + resistance * h), 1 / 6);
+  }
 }
 
+/**
+ * The film of a tube, made once and kept while it is among the last few asked for: it does not depend on the flow inside,
+ * so that runs which differ in anything else share it.
+ */
+export function outsideFilm(water: Water, diameter: number, enhancement: number): OutsideFilm {
+  const isIt = (film: OutsideFilm) =>
+    film.water === water && film.diameter === diameter && film.enhancement === enhancement;
+  const known = kept.find(isIt);
+  if (known !== undefined) return known;
+  const made = new OutsideFilm(water, diameter, enhancement);
+  kept.unshift(made);
+  kept.length = Math.min(kept.length, MOST_KEPT);
+  return made;
+}
+
+const kept: OutsideFilm[] = [];
+const MOST_KEPT = 8;
+
+/** A balance: y at a difference D, and the power of D that y follows there. */
+export interface Balance {
+  /** D, K; 0 for none. */
+  whole: number;
+  y: number;
+  exponent: number;
+}
+
+/** No balance yet: the next is looked for from afar. */
+export function anywhere(): Balance {
+  return { whole: 0, y: 0, exponent: 0 };
+}
+
+const MOST_MOVED = 2;
 const MOST_STEPS = 8;
 // A step this near 1 is the last: what it leaves behind is below 1e-6 of h
-const CLOSE = 5e-5;
+const CLOSE = 2e-4;
 
 const PIECES = 110; // 1 K each from 0 °C
 

@@ -8,6 +8,7 @@ import {
   type PreparedCoil,
   prepareCoil,
 } from '../closures/overallCoefficient.ts';
+import { anywhere } from '../closures/outsideFilm.ts';
 import { scaleResistance } from '../closures/scale.ts';
 import type { Water } from '../closures/water.ts';
 import { coilArea, tubeOf } from './coilTube.ts';
@@ -126,6 +127,7 @@ export function passCoil(
   const { heatRate, layer, size, stretch, tube } = run;
   let primary = inlet;
   let guess = 0; // W/K per size, the coefficient of the stretch before
+  beside.whole = 0;
   for (let part = 0; part < tube.length; part++) {
     const first = stretch[part];
     const end = stretch[part + 1];
@@ -140,9 +142,9 @@ export function passCoil(
       }
       const tank = warmth / whole;
       // Primary half way along: first guessed from the stretch before
-      if (part === 0) guess = overallCoefficient(prepared, primary, tank);
+      if (part === 0) guess = overallCoefficient(prepared, primary, tank, beside);
       const middle = tank + (primary - tank) / (1 + (0.5 * guess * whole) / heatRate);
-      coefficient = overallCoefficient(prepared, middle, tank);
+      coefficient = overallCoefficient(prepared, middle, tank, beside);
       guess = coefficient;
     }
     let sized = Number.NaN;
@@ -194,6 +196,8 @@ function cut(coil: Coil, cylinder: Cylinder): { layer: number; share: number }[]
   }
   return coil.flowEnters === 'top' ? pieces.reverse() : pieces;
 }
+
+const beside = anywhere(); // scratch: written and read within one call
 
 const UNLIMITED = 100; // times the flow: the rest of the difference is lost in rounding
 const STRETCHES = 5; // of one coil; a coefficient for every piece moves the recovery time by 0.05 %

@@ -129,18 +129,41 @@ function flowing(
   return y[first + pipe.cells - 1];
 }
 
-/** How fast the cell that is emptied fastest follows, 1/s. @param wholeRate  flow through the boiler, W/K */
+/**
+ * How fast the water settles that goes round, 1/s: at most the root x of Π (x − aᵢ) / rᵢ = g over boiler, pipe cells and coil
+ * halves. Each is emptied at rᵢ and settles at aᵢ by itself; round they make each other up to twice as fast, for what one
+ * sends on is back after a turn, the part g of it.
+ * @param wholeRate   flow through the boiler, W/K
+ * @param controller  what a controller adds to how fast the boiler settles, 1/s
+ */
 export function loopRate(
   { pipe, coil, boilerCapacity }: Loop,
   run: CoilRun | null,
   wholeRate: number,
+  controller: number,
 ): number {
   const boiler = wholeRate / boilerCapacity;
-  if (run === null) return boiler;
+  if (run === null) return boiler + controller;
   const cell = pipe.cells > 0 ? (run.heatRate * pipe.cells) / pipe.capacity : 0;
   const half = coil.halfCapacity > 0 ? run.heatRate / coil.halfCapacity : 0;
-  return Math.max(boiler, cell, half);
+  const comesBack = (LEFT_BY_COIL * run.heatRate) / wholeRate;
+  const goesRound = (x: number) => {
+    let product = (x - boiler - controller) / boiler;
+    if (half > 0) product *= (x / half - 1) * (x / half - 1);
+    for (let passed = 0; passed < pipe.cells; passed++) product *= (x / cell - 1) * (x / cell - 1);
+    return product;
+  };
+  let low = Math.max(boiler + controller, cell, half);
+  let high = Math.max(2 * boiler + controller, 2 * cell, 2 * half);
+  for (let halving = 0; halving < HALVINGS; halving++) {
+    const middle = (low + high) / 2;
+    if (goesRound(middle) < comesBack) low = middle;
+    else high = middle;
+  }
+  return high;
 }
 
+const LEFT_BY_COIL = 0.5; // about half of the boiler's warmth comes back from a coil; the root hardly depends on it
+const HALVINGS = 8; // within half a per cent
 // engineering guess, no source: a warm boiler case loses about 100 W
 const CASE_LOSS = 2; // W/K

@@ -2,7 +2,8 @@ import type { PatternDraw } from '../../shared/drawPattern.ts';
 import type { Cost, Mark, Outcome, Phase } from '../../shared/result.ts';
 import type { Seconds } from '../../shared/units.ts';
 import { Waiting } from '../demand/schedule.ts';
-import { type IntegrateSettings, integrate, type Observe } from '../solve/integrate.ts';
+import type { IntegrateSettings, Observe } from '../solve/integrate.ts';
+import { Pooled } from '../solve/pooled.ts';
 import { tolerancesOf } from '../solve/slots.ts';
 import type { Happened, Snapshot, Switch, System } from '../solve/system.ts';
 import { longestStep } from '../solve/stepLimit.ts';
@@ -65,14 +66,15 @@ export function* march(system: System, options: MarchOptions): Generator<number,
   const { duration, recorder, taps, until, since, cutAt = Number.POSITIVE_INFINITY } = options;
   const sampleStep = options.sampleStep ?? (() => duration);
   const longest = Math.max(LONGEST_STEP, duration / 24);
-  const settings: Omit<IntegrateSettings, 'firstStep' | 'longestStep'> = {
-    absoluteTolerance: tolerancesOf(system.slots, options.tolerance),
-    relativeTolerance: options.tolerance * RELATIVE_PER_KELVIN,
+  const settings = {
+    absoluteTolerance: tolerancesOf(system.slots, options.tolerance * ESTIMATED),
+    relativeTolerance: options.tolerance * ESTIMATED * RELATIVE_PER_KELVIN,
     budget: BUDGET,
-  };
+  } satisfies Partial<IntegrateSettings>;
   const waiting = new Waiting(options.draws);
   const callsBefore = derivative.calls;
   const watch = new Watch(system);
+  const pooled = new Pooled(system.slots.layers, system.slots.count);
 
   let y = [...options.from.state];
   let time = since?.time ?? 0;
@@ -122,7 +124,7 @@ export function* march(system: System, options: MarchOptions): Generator<number,
 
   if (since) change(() => [since.mark]);
   else {
-    if (system.calls.hotWater) change(() => ['hotWaterCalled']);
+    if (system.decided.calls.hotWater) change(() => ['hotWaterCalled']);
     if (system.control.immersionIsOn) change(() => ['immersionOn']);
   }
   if (atStart.length > 0) change(() => atStart);
@@ -143,9 +145,10 @@ export function* march(system: System, options: MarchOptions): Generator<number,
 
     const opens = isShut ? waiting.next : duration;
     const goal = Math.min(opens, clockEvent - origin, duration, time + SLICE);
-    watch.begin(y);
-    const piece = integrate(
-      (state) => watch.inside.ratesAtEnd(state) ?? derivative.at(state),
+    watch.begin(time, y);
+    const piece = pooled.integrate(
+      system.control.pools,
+      (state, at) => watch.inside.ratesAtEnd(at) ?? derivative.at(state),
       time,
       y,
       goal,
@@ -192,6 +195,12 @@ export function* march(system: System, options: MarchOptions): Generator<number,
 /** Switches that regroup the store and change nothing that anyone has thrown. */
 const stirs: ReadonlySet<Switch> = new Set(['merge', 'part']);
 
+/**
+ * What the solver may estimate for each kelvin of error: it judges a step by the row before the last, so that less is left.
+ * With 5, asked for 1e-4 K, all examples end within 1.3e-4 K of a run at 1e-7 K and recover within 0.005 % of it, half of
+ * them within 0.00002 %; with 1 they take a fifth more calls.
+ */
+const ESTIMATED = 5;
 const RELATIVE_PER_KELVIN = 0.01; // relative tolerance for each kelvin of absolute tolerance: store water is near 50 °C
 const LONGEST_STEP = 300; // s, or a twenty-fourth of a long run
 const FIRST_STEP = 2; // s

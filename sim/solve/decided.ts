@@ -43,7 +43,10 @@ export function withFault(memory: Memory): Memory {
 }
 
 /** The stat of the cylinder as it is set at present. */
-export function cylinderStat({ stat, day }: Variant, { isHeatingThrough }: Memory): Stat {
+export function cylinderStat(
+  { stat, day }: Variant,
+  { isHeatingThrough }: Pick<Memory, 'isHeatingThrough'>,
+): Stat {
   const { differential, setPoint } = stat;
   return { differential, setPoint: isHeatingThrough ? day.pasteuriseTo : setPoint };
 }

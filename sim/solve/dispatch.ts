@@ -5,7 +5,11 @@ import { isAllowed } from '../../shared/programme.ts';
 import type { Memory } from './control.ts';
 
 /** What is left of the stats' calls once programme, faults and the immersion heater have had their say. */
-export function answeredCalls(variant: Variant, memory: Memory, clock: Seconds): Calls {
+export function answeredCalls(
+  variant: Variant,
+  memory: Pick<Memory, 'calls' | 'hasFault' | 'isHeatingThrough'>,
+  clock: Seconds,
+): Calls {
   const { programme, immersion, heating } = variant;
   return {
     hotWater:

@@ -5,7 +5,8 @@ import { withPortablePower } from './portableSolver.ts';
 export interface IntegrateSettings {
   /** [slot] */
   readonly absoluteTolerance: number[];
-  readonly relativeTolerance: number;
+  /** [slot], or one for all. */
+  readonly relativeTolerance: number | number[];
   /** s, tried first */
   readonly firstStep: Seconds;
   readonly longestStep: Seconds;
@@ -38,7 +39,7 @@ export type Observe = (from: Seconds, to: Seconds, y: readonly number[]) => Even
  * @param y           state at `from`, [slot]; not changed
  */
 export function integrate(
-  derivative: (y: ArrayLike<number>) => number[],
+  derivative: (y: ArrayLike<number>, time: Seconds) => number[],
   from: Seconds,
   y: readonly number[],
   to: Seconds,
@@ -50,6 +51,7 @@ export function integrate(
   solver.relativeTolerance = settings.relativeTolerance;
   solver.initialStepSize = settings.firstStep;
   solver.maxStepSize = settings.longestStep;
+  solver.maxExtrapolationColumns = COLUMNS;
   solver.maxSteps = Number.MAX_SAFE_INTEGER; // the budget below guards, also against numbers that are none
 
   let calls = 0;
@@ -58,10 +60,10 @@ export function integrate(
   let state: number[] = [...y];
   let lastStep = settings.firstStep;
   let end: Piece['end'] = 'reached';
-  const counted = (_time: number, now: number[]): number[] => {
+  const counted = (time: number, now: number[]): number[] => {
     calls++;
     if (calls > settings.budget) throw new OutOfBudget();
-    return derivative(now);
+    return derivative(now, time);
   };
 
   try {
@@ -86,6 +88,9 @@ export function integrate(
   }
   return { end, time: reached, state, steps, lastStep };
 }
+
+/** Steps are as long as the fastest part allows, and there longer rows bring nothing: fewer calls and smaller errors than with 9. */
+const COLUMNS = 4;
 
 function allFinite(state: readonly number[]): boolean {
   let sum = 0;

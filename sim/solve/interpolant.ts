@@ -10,8 +10,6 @@ export class Interpolant {
   /** [slot] at the end, for the next step its start. */
   readonly #rateAtStart: Float64Array;
   readonly #rateAtEnd: Float64Array;
-  /** [slot] the same as plain numbers, for the solver. */
-  readonly #ratesForSolver: number[];
   readonly #start: Float64Array;
   readonly #end: Float64Array;
   /** [slot] coefficient of s² (1 − s)². */
@@ -19,6 +17,7 @@ export class Interpolant {
   readonly #between: number[];
   readonly #derivative: (y: ArrayLike<number>) => ArrayLike<number>;
   #from: Seconds = 0;
+  #to: Seconds = Number.NaN;
   #length: Seconds = 1;
   #isBent = false;
 
@@ -26,7 +25,6 @@ export class Interpolant {
   constructor(slots: number, derivative: (y: ArrayLike<number>) => ArrayLike<number>) {
     this.#rateAtStart = new Float64Array(slots);
     this.#rateAtEnd = new Float64Array(slots);
-    this.#ratesForSolver = new Array<number>(slots).fill(0);
     this.#start = new Float64Array(slots);
     this.#end = new Float64Array(slots);
     this.#bend = new Float64Array(slots);
@@ -35,16 +33,15 @@ export class Interpolant {
   }
 
   /** Where a row of steps begins. */
-  begin(y: ArrayLike<number>): void {
+  begin(from: Seconds, y: ArrayLike<number>): void {
     this.#end.set(y);
-    this.#keepRates(this.#derivative(y));
+    this.#to = from;
+    this.#rateAtEnd.set(this.#derivative(y));
   }
 
-  /** The rates at the end of the last step, where that is the state asked for; else null. Spares the solver a call a step. */
-  ratesAtEnd(y: ArrayLike<number>): number[] | null {
-    const end = this.#end;
-    for (let slot = 0; slot < end.length; slot++) if (y[slot] !== end[slot]) return null;
-    return this.#ratesForSolver;
+  /** The rates at the end of the last step, where that is the time asked for; else null. Spares the solver a call a step. */
+  ratesAtEnd(time: Seconds): Float64Array | null {
+    return time === this.#to ? this.#rateAtEnd : null;
   }
 
   /** Takes up the next step. Evaluates the derivative at its end. @param y  state at `to` */
@@ -52,8 +49,9 @@ export class Interpolant {
     this.#start.set(this.#end);
     this.#rateAtStart.set(this.#rateAtEnd);
     this.#end.set(y);
-    this.#keepRates(this.#derivative(y));
+    this.#rateAtEnd.set(this.#derivative(y));
     this.#from = from;
+    this.#to = to;
     this.#length = to - from;
     this.#isBent = false;
   }
@@ -88,13 +86,6 @@ export class Interpolant {
       this.#between[slot] = this.value(slot, time);
     }
     return this.#between;
-  }
-
-  #keepRates(rates: ArrayLike<number>): void {
-    for (let slot = 0; slot < rates.length; slot++) {
-      this.#rateAtEnd[slot] = rates[slot];
-      this.#ratesForSolver[slot] = rates[slot];
-    }
   }
 
   /** Value of the cubic through both ends. @param s  share of the step */

@@ -6,6 +6,8 @@ export class Solver {
   initialStepSize: number;
   maxStepSize: number;
   maxSteps: number;
+  /** Rows of the table at most, above 2. */
+  maxExtrapolationColumns: number;
   /** `outcome` is 0 when it reached the end, 1 out of steps, 2 stopped by the callback. */
   solve(
     f: (x: number, y: number[]) => number[],

@@ -52,7 +52,7 @@ export class PaceMeter {
 
   /** What keeps the boiler from the coil altogether. */
   #shutOut(y: ArrayLike<number>): Constraint | null {
-    const { plant, slots, memory, control } = this.#system;
+    const { plant, slots, decided: memory, control } = this.#system;
     const { variant } = plant;
     const { setPoint, differential } = cylinderStat(variant, memory);
     const mean = this.#mean(y);

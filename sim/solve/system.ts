@@ -1,4 +1,4 @@
-import { arrangementOf, type Calls } from '../../shared/arrangements.ts';
+import { arrangementOf } from '../../shared/arrangements.ts';
 import type { PatternDraw } from '../../shared/drawPattern.ts';
 import type { Limit, Mark } from '../../shared/result.ts';
 import type { Celsius, Seconds } from '../../shared/units.ts';
@@ -111,6 +111,11 @@ export class System {
     return this.#memory.hasFault;
   }
 
+  /** What the controls last decided, without what the burner has done since. */
+  get decided(): Omit<Memory, 'firing' | 'isLockedOut'> {
+    return this.#memory;
+  }
+
   /** All that is to be remembered at a moment. */
   get memory(): Memory {
     const { firing } = this.control;
@@ -122,11 +127,6 @@ export class System {
   /** Times the burner has lit since the run was taken up; null for an ideal boiler. */
   get burnerStarts(): number | null {
     return this.#burner?.starts ?? null;
-  }
-
-  /** What the stats say. */
-  get calls(): Calls {
-    return this.#memory.calls;
   }
 
   /** Takes up a run from a snapshot: valves, burner and pools as they were left. @param y  written */

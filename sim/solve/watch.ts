@@ -26,8 +26,8 @@ export class Watch {
   }
 
   /** Where a row of steps begins, after every event. */
-  begin(y: readonly number[]): void {
-    this.inside.begin(y);
+  begin(from: Seconds, y: readonly number[]): void {
+    this.inside.begin(from, y);
   }
 
   /** Takes up the next step and finds the first switch in it, or null. @param now  state at `to`, [slot] */

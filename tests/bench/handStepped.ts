@@ -36,7 +36,7 @@ export function handStepped(variant: Variant, step: number): { recovery: number;
     mixColumn(column, capacity);
     for (let i = 0; i < layers; i++) y[i] = column[i];
     const { setPoint } = variant.stat;
-    if (Number.isNaN(recovery) && system.calls.hotWater && y[slots.bead] >= setPoint) {
+    if (Number.isNaN(recovery) && system.decided.calls.hotWater && y[slots.bead] >= setPoint) {
       recovery = t + (step * (setPoint - before)) / (y[slots.bead] - before);
       system.throwSwitch('stat', y);
     }

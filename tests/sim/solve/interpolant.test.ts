@@ -11,7 +11,7 @@ const exact = (time: number) => {
 /** Largest error at ten places inside one exact step from 0. */
 function worstIn(length: number): number {
   const inside = new Interpolant(2, decay);
-  inside.begin(exact(0));
+  inside.begin(0, exact(0));
   inside.advance(0, length, exact(length));
   const times = Array.from({ length: 9 }, (_, i) => ((i + 1) * length) / 10);
   return Math.max(...times.map((time) => Math.abs(inside.value(0, time) - exact(time)[0])));
@@ -33,7 +33,7 @@ describe('the state inside a step', () => {
 
   test('meets both ends of the step, also of the second of two', () => {
     const inside = new Interpolant(2, decay);
-    inside.begin(exact(0));
+    inside.begin(0, exact(0));
     inside.advance(0, 30, exact(30));
     inside.advance(30, 70, exact(70));
     expect(inside.value(0, 30)).toBeCloseTo(exact(30)[0], 12);
@@ -42,7 +42,7 @@ describe('the state inside a step', () => {
 
   test('keeps a sum of two states that the rates keep: 60 K to rounding at 99 places', () => {
     const inside = new Interpolant(2, decay);
-    inside.begin(exact(0));
+    inside.begin(0, exact(0));
     inside.advance(0, 80, exact(80));
     for (let i = 1; i < 100; i++) {
       const [left, gone] = inside.stateAt(0.8 * i);
@@ -55,14 +55,14 @@ describe('the state inside a step', () => {
     const thrown = (y: ArrayLike<number>) => [y[1], -10];
     const at = (time: number) => [10 * time - 5 * time * time, 10 - 10 * time];
     const inside = new Interpolant(2, thrown);
-    inside.begin(at(0));
+    inside.begin(0, at(0));
     inside.advance(0, 1.7, at(1.7));
     expect(inside.turningTime(0)).toBeCloseTo(1, 12);
     expect(inside.turningTime(1)).toBeNull(); // the speed falls all the way
-    inside.begin(at(0));
+    inside.begin(0, at(0));
     inside.advance(0, 0.9, at(0.9));
     expect(inside.turningTime(0)).toBeNull();
-    inside.begin(at(1.1));
+    inside.begin(1.1, at(1.1));
     inside.advance(1.1, 3, at(3));
     expect(inside.turningTime(0)).toBeNull();
   });
@@ -74,7 +74,7 @@ describe('the state inside a step', () => {
     for (let from = 10; from < 14.9; from += 0.7) {
       for (const length of [8, 13]) {
         const inside = new Interpolant(2, swing);
-        inside.begin(at(from));
+        inside.begin(from, at(from));
         inside.advance(from, from + length, at(from + length));
         expect(Math.abs((inside.turningTime(0) ?? Number.NaN) - 15)).toBeLessThan(0.02 * length);
       }
