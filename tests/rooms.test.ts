@@ -31,6 +31,7 @@ const rooms: Rooms = {
   'sim/cli/': ['sim/cli/', 'sim/run/', 'sim/closures/', 'shared/', 'node:'],
 
   'src/worker/run.worker.ts': ['src/worker/', 'sim/run/', 'shared/'],
+  'src/worker/points.worker.ts': ['src/worker/', 'sim/run/', 'shared/'],
   'src/worker/studies.ts': ['src/worker/', 'sim/run/', 'shared/'],
   'src/worker/why.ts': ['src/worker/', 'sim/run/', 'shared/'],
   'src/worker/': ['src/worker/', 'shared/'],
