@@ -40,11 +40,10 @@ export function* simulate(
     draws: options.draws ?? ownDraws(variant),
     tolerance: options.tolerance ?? TOLERANCE,
     recorder,
-    sampleStep: (time) => {
-      if (options.sampleEvery !== undefined) return options.sampleEvery;
-      const evenly = Math.max(duration / SAMPLES, SHORTEST_SAMPLE);
-      return time < CLOSELY_UNTIL ? Math.min(evenly, CLOSE_SAMPLE) : evenly;
-    },
+    sampleStep:
+      options.sampleEvery === undefined
+        ? sampleSteps(duration)
+        : () => options.sampleEvery as Seconds,
   });
   const trace = recorder.trace();
   return {
@@ -63,6 +62,13 @@ export function* simulate(
 /** Runs one variant to its end. */
 export function simulateToEnd(variant: Variant, options: SimulateOptions = {}): Result {
   return toEnd(simulate(variant, options));
+}
+
+/** From one sample of a run to the next, at a time. @param duration  of the run */
+export function sampleSteps(duration: Seconds): (time: Seconds) => Seconds {
+  const evenly = Math.max(duration / SAMPLES, SHORTEST_SAMPLE);
+  const closely = Math.min(evenly, CLOSE_SAMPLE);
+  return (time) => (time < CLOSELY_UNTIL ? closely : evenly);
 }
 
 /** Absolute tolerance of temperatures, K; the convergence study (npm run convergence) shows what it costs. */

@@ -1,7 +1,7 @@
 import { dayPattern, type PatternDraw } from '../../shared/drawPattern.ts';
 import type { Mark } from '../../shared/result.ts';
 import type { Study, StudyPoint } from '../../shared/study.ts';
-import type { Seconds } from '../../shared/units.ts';
+import type { CubicMetres, Seconds } from '../../shared/units.ts';
 import { type Variant, withSetting } from '../../shared/variant.ts';
 import { usableIn } from '../measure/usable.ts';
 import { makePlant, type Plant } from '../plant/plant.ts';
@@ -67,11 +67,7 @@ function* studyPoint(
 ): Generator<number, StudyPoint> {
   const plant = makePlant(cylinderAlone(variant));
   const litres = (at: MarkedState | undefined) => (at ? usableIn(plant, at.snapshot.state) : null);
-  const start = new System(plant).start();
-  const first = yield* until(plant, start, 'statSatisfied', variant.run.duration, []);
-  const called = first
-    ? yield* until(plant, first.snapshot, 'hotWaterCalled', LONGEST_DRAW, [endlessDraw])
-    : undefined;
+  const { start, first, called } = yield* drawnToCall(plant);
   const again = called
     ? yield* until(plant, withoutDraw(called.snapshot), 'statSatisfied', LONGEST_REHEAT, [])
     : undefined;
@@ -84,6 +80,31 @@ function* studyPoint(
     reheatAfterCall: again?.mark.at ?? null,
     callsPerDay: countsCalls && first ? yield* callsOnSecondDay(plant, first.snapshot) : null,
   };
+}
+
+/** Mixed water at 40 °C in the store as the stat calls, reheated first and then drawn at 10 l/min; null when it does not call. */
+export function* usableWhenCalled(variant: Variant): Generator<number, CubicMetres | null> {
+  const plant = makePlant(cylinderAlone(variant));
+  const { called } = yield* drawnToCall(plant);
+  return called ? usableIn(plant, called.snapshot.state) : null;
+}
+
+/** Reheats a plant as its variant starts, then draws at 10 l/min until its stat calls. */
+function* drawnToCall(plant: Plant): Generator<
+  number,
+  {
+    readonly start: Snapshot;
+    readonly first: MarkedState | undefined;
+    readonly called: MarkedState | undefined;
+  }
+> {
+  const start = new System(plant).start();
+  const { duration } = plant.variant.run;
+  const first = yield* until(plant, start, 'statSatisfied', duration, []);
+  const called = first
+    ? yield* until(plant, first.snapshot, 'hotWaterCalled', LONGEST_DRAW, [endlessDraw])
+    : undefined;
+  return { start, first, called };
 }
 
 /** Under priority the cylinder is heated as if there were no heating, and that runs faster. */
