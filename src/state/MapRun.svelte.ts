@@ -11,6 +11,8 @@ import {
   MapUnderWay,
 } from './mapUnderWay.ts';
 
+export type { Cell } from '../worker/pointCache.ts';
+
 /** The maps of a page: the newest that was asked for, coarse at first, then finer. What was computed once is remembered. */
 export class MapRun {
   /** The latest that can be drawn: it has its coarse level, or is all there will be of it. */

@@ -1,6 +1,7 @@
 import { fromText, toText } from '../../shared/codec.ts';
 import type { Problem } from '../../shared/problems.ts';
 import type { Variant } from '../../shared/variant.ts';
+import { saveText } from './saveText.ts';
 
 /** What came of opening a file. */
 export type Opened =
@@ -9,12 +10,7 @@ export type Opened =
 
 /** Hands the user the variant as a file. */
 export function saveFile(variant: Variant): void {
-  const url = URL.createObjectURL(new Blob([toText(variant)], { type: 'application/json' }));
-  const link = document.createElement('a');
-  link.href = url;
-  link.download = fileNameOf(variant);
-  link.click();
-  URL.revokeObjectURL(url);
+  saveText(fileNameOf(variant), 'application/json', toText(variant));
 }
 
 /** Reads a variant from a file the user chose. */

@@ -32,6 +32,16 @@ export function askedTogether(measure: Asked): readonly Asked[] {
   return [measure, ...askedFirst.filter((key) => key !== measure && askedRow(key).of === of)];
 }
 
+/** Two maps are one where this is: of the settings that are mapped it does not matter what the variant says. */
+export function mapSignature({ grid, rowsAreWords }: MapAsked): string {
+  const { base, axes, measures } = grid;
+  const content = contentOf(
+    base,
+    axes.map(({ path }) => path),
+  );
+  return JSON.stringify([content(axes.map(() => '…')), axes, measures[0], rowsAreWords]);
+}
+
 /** A map while it is computed. What is remembered of it is there from the start. */
 export class MapUnderWay {
   readonly #asked: MapAsked;
