@@ -34,20 +34,26 @@ export interface ContourLabel {
 }
 
 /**
- * Round values for the lines of a map, about eight; none where the map has one value only.
+ * Round values for the lines of a map, about ten; closer together where much of the map lies between two of them. None where
+ * the map has one value only.
  * @param grid    of which every place is filled
  * @param factor  of the shown unit
  */
 export function contourValues(grid: MapGrid, factor: number): number[] {
-  let least = Number.POSITIVE_INFINITY;
-  let most = Number.NEGATIVE_INFINITY;
-  grid.values.forEach((value, place) => {
-    if (grid.states[place] !== VALUE || !Number.isFinite(value)) return;
-    least = Math.min(least, value / factor);
-    most = Math.max(most, value / factor);
+  const shown = grid.values
+    .filter((value, place) => grid.states[place] === VALUE && Number.isFinite(value))
+    .map((value) => value / factor)
+    .sort();
+  if (shown.length === 0 || shown[0] === shown[shown.length - 1]) return [];
+  const [least, most] = [shown[0], shown[shown.length - 1]];
+  const even = valueTicks([least, most], LINES, 1);
+  const edges = [least, ...even.filter((tick) => tick > least && tick < most), most];
+  const finer = edges.slice(1).flatMap((to, index) => {
+    const from = edges[index];
+    const share = shown.filter((value) => value >= from && value < to).length / shown.length;
+    return share < CROWDED ? [] : valueTicks([from, to], Math.round(share * LINES), 1);
   });
-  if (!(most > least)) return [];
-  return valueTicks([least, most], LINES, 1).map((tick) => tick * factor);
+  return [...new Set([...even, ...finer])].sort((a, b) => a - b).map((tick) => tick * factor);
 }
 
 /** Lines of equal value, from the least up. @param grid  of which every place is filled */
@@ -172,6 +178,8 @@ function lengthOf(piece: readonly Point[]): number {
 
 /** Lines on a map, about: steps of 1, 2 or 5 give from half as many to as many. */
 const LINES = 10;
+/** More of the map than this between two lines is worth lines of its own. */
+const CROWDED = 0.25;
 /** Where along a line its value is tried, in order. */
 const ALONG = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9];
 /** A line shorter than this is not labelled, pixels. */
