@@ -2,7 +2,7 @@ import { fieldAt } from '../../shared/fields.ts';
 import type { Axis } from '../../shared/grid.ts';
 import { fromSI, toSI } from '../../shared/units.ts';
 import type { FieldPath } from '../../shared/variant.ts';
-import { type Scale } from '../charts/scale.ts';
+import type { Scale } from '../charts/scale.ts';
 import { type MapGrid, NONE, VALUE } from '../state/mapGrid.ts';
 
 /** Where a value stands among the values of an axis: 0 at the first, 1 at the second; before and behind them on the same slope. */
@@ -22,9 +22,10 @@ export function valueOfPosition(values: readonly number[], position: number): nu
 
 /** Positions along an axis to pixels. @param scale  of the shown unit */
 export function positionScale({ path, values }: Axis, scale: Scale): (position: number) => number {
-  const numbers = numbersOf(values);
   const { unit } = numberField(path);
-  return (position) => scale(fromSI(valueOfPosition(numbers, position), unit));
+  // worked out once: every point of every line asks
+  const pixels = numbersOf(values).map((value) => scale(fromSI(value, unit)));
+  return (position) => valueOfPosition(pixels, position);
 }
 
 /** What a map has at a place between its points. */

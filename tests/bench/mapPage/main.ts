@@ -2,7 +2,7 @@ import { mount } from 'svelte';
 import '../../../src/app.css';
 import { defaultVariant } from '../../../shared/fields.ts';
 import { withSetting } from '../../../shared/variant.ts';
-import { startPointWorker } from '../../../src/worker/pointPool.ts';
+import { type PointPool, startPointWorker } from '../../../src/worker/pointPool.ts';
 import { Pool } from '../../../src/worker/pool.ts';
 import Page from './Page.svelte';
 
@@ -20,6 +20,6 @@ void mount(Page, {
       { letter: 'A', name: 'as found', variant: a },
       { letter: 'B', name: 'larger coil', variant: b },
     ],
-    pool: workers === null ? undefined : new Pool(startPointWorker, Number(workers)),
+    pool: workers === null ? undefined : (new Pool(startPointWorker, Number(workers)) as PointPool),
   },
 });
