@@ -17,8 +17,8 @@ const notSatisfied: Gap = {
 /** Invented: recovery of a coil by its area and the flow, no model behind it; under 62 °C the stat is not satisfied. */
 export function inventedPoint(grid: Grid, place: number): Point {
   const settings = Object.fromEntries(overridesAt(grid, place));
-  const area = Number(settings['coil.area'] ?? 1);
-  const flow = Number(settings['boiler.hotWaterFlow'] ?? 80);
+  const area = Number(settings['coil.area'] ?? grid.base.coil.area);
+  const flow = Number(settings['boiler.hotWaterFlow'] ?? grid.base.boiler.hotWaterFlow);
   const isReached = flow >= 62 && settings['heating.arrangement'] !== 'heatingFirst';
   const value = isReached ? 60 * (20 + 400 / (area * (flow - 50))) : null;
   return {
@@ -79,18 +79,22 @@ export function inventedPool() {
   /** Computes so many points of everything that is open. */
   const work = (most = Number.POSITIVE_INFINITY) => {
     for (const each of [...open]) {
-      const runs = each.task.take(Math.min(most, 1e6));
-      for (const run of runs) {
-        const grid: Grid = {
-          base: each.task.job.base,
-          axes: run.asked.map(([path, value]) => ({ path, values: [value] })),
-          measures: each.task.job.asked,
-        };
-        each.task.found([{ key: run.key, point: inventedPoint(grid, 0) }]);
+      for (let left = most; left > 0;) {
+        const runs = each.task.take(Math.min(left, 10));
+        left -= runs.length;
+        for (const run of runs) {
+          const grid: Grid = {
+            base: each.task.job.base,
+            axes: run.asked.map(([path, value]) => ({ path, values: [value] })),
+            measures: each.task.job.asked,
+          };
+          each.task.found([{ key: run.key, point: inventedPoint(grid, 0) }]);
+        }
+        if (runs.length > 0) continue;
+        open.splice(open.indexOf(each), 1);
+        each.task.ended('finished', '');
+        break;
       }
-      if (runs.length === most) continue;
-      open.splice(open.indexOf(each), 1);
-      each.task.ended('finished', '');
     }
   };
   return { pool: pool as unknown as PointPool, asked, work, rests: () => rests };
