@@ -32,14 +32,15 @@ export function mapFinding(map: MapData): FigureWords {
   }
   const { least, most } = ends;
   const summary = [pointWords(map), ...gapWords(map)];
-  if (values[least] === values[most]) {
+  const [low, high] = [measured(measure, values[least]), measured(measure, values[most])];
+  if (low === high) {
     return {
-      heading: say`${capital(label)} is ${measured(measure, values[least])} at each of ${count} points.`,
+      heading: say`${capital(label)} is ${low} at each of ${count} points.`,
       summary,
     };
   }
   return {
-    heading: say`${capital(label)} goes from ${measured(measure, values[least])} at ${placeWords(grid, least)} to ${measured(measure, values[most])} at ${placeWords(grid, most)}.`,
+    heading: say`${capital(label)} goes from ${low} at ${placeWords(grid, least)} to ${high} at ${placeWords(grid, most)}.`,
     summary,
   };
 }

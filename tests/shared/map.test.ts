@@ -95,6 +95,14 @@ describe('the finding', () => {
     expect(plain(mapFinding(data('plane', 9, 25)).summary[0])).toContain('25 of 81 points');
   });
 
+  test('of values that read alike, 40.00 and 40.01 min, says them once', () => {
+    const map = data('line');
+    const values = Float64Array.from({ length: 9 }, (_, place) => 2400 + (place === 4 ? 0.6 : 0));
+    expect(spaced(plain(mapFinding({ ...map, values }).heading))).toBe(
+      'Recovery time is 40.0 min at each of 9 points.',
+    );
+  });
+
   test('without any value says so', () => {
     const map = data('plane');
     const values = new Float64Array(81).fill(Number.NaN);
