@@ -33,6 +33,7 @@ const rooms: Rooms = {
   'sim/cli/batch/csvRecords.ts': ['d3', 'node:'],
 
   'src/worker/run.worker.ts': ['src/worker/', 'sim/run/', 'shared/'],
+  'src/worker/points.worker.ts': ['src/worker/', 'sim/run/', 'shared/'],
   'src/worker/studies.ts': ['src/worker/', 'sim/run/', 'shared/'],
   'src/worker/why.ts': ['src/worker/', 'sim/run/', 'shared/'],
   'src/worker/': ['src/worker/', 'shared/'],

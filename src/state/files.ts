@@ -1,6 +1,7 @@
 import { benchFromText, type BenchSet, benchToText } from '../../shared/codec/bench.ts';
 import type { Problem } from '../../shared/problems.ts';
 import type { Variant } from '../../shared/variant.ts';
+import { saveText } from './saveText.ts';
 
 /** What came of opening a file. */
 export type Opened =
@@ -9,12 +10,7 @@ export type Opened =
 
 /** Hands the user the bench as a file, called after the variant in hand. */
 export function saveFile(bench: BenchSet): void {
-  const url = URL.createObjectURL(new Blob([benchToText(bench)], { type: 'application/json' }));
-  const link = document.createElement('a');
-  link.href = url;
-  link.download = fileNameOf(bench.variants[bench.inHand]);
-  link.click();
-  URL.revokeObjectURL(url);
+  saveText(fileNameOf(bench.variants[bench.inHand]), 'application/json', benchToText(bench));
 }
 
 /** Reads a bench, or one variant, from a file the user chose. */

@@ -1,0 +1,158 @@
+import { svelte } from '@sveltejs/vite-plugin-svelte';
+import { fileURLToPath } from 'node:url';
+import type { Browser, Page } from 'playwright';
+import { build, preview } from 'vite';
+import { openBrowser } from '../support/openBrowser.ts';
+import { quantile } from './quantile.ts';
+
+// Prints what a map of 32 × 32 recovery times takes in Chromium: to the first picture, to the whole, with 1 and 2 workers,
+// the longest task of the page, and how soon it stops.
+
+const root = fileURLToPath(new URL('./mapPage', import.meta.url));
+const outDir = fileURLToPath(new URL('../../node_modules/.cache/mapPage', import.meta.url));
+const REPEATS = 3;
+
+interface Seen {
+  clicked: number;
+  first: number;
+  last: number;
+  lastHeard: number;
+  longestTask: number;
+}
+
+/** In the page, before its own scripts: notes messages of workers and long tasks. */
+function watch() {
+  const seen = { clicked: 0, first: 0, last: 0, lastHeard: 0, longestTask: 0 };
+  (window as unknown as { seen: Seen }).seen = seen;
+  const Native = window.Worker;
+  window.Worker = class extends Native {
+    constructor(...given: ConstructorParameters<typeof Worker>) {
+      super(...given);
+      this.addEventListener('message', () => {
+        seen.lastHeard = performance.now();
+      });
+    }
+  };
+  new PerformanceObserver((list) => {
+    for (const { startTime, duration } of list.getEntries()) {
+      if (startTime > seen.clicked) seen.longestTask = Math.max(seen.longestTask, duration);
+    }
+  }).observe({ entryTypes: ['longtask'] });
+}
+
+/** In the page: computes the map that is entered; until how many points are drawn. */
+function compute(points: number): Promise<Seen> {
+  const { seen } = window as unknown as { seen: Seen };
+  const button = [...document.querySelectorAll('button')].find((each) =>
+    /^\s*(Compute|Go on)/.test(each.textContent ?? ''),
+  );
+  const drawn = () => {
+    const text = (document.querySelector('figure .summary')?.textContent ?? '').replace(/\s/g, '');
+    return Number(/^(?:All)?(\d+)/.exec(text)?.[1] ?? 0);
+  };
+  seen.clicked = performance.now();
+  button?.click();
+  return new Promise((resolve) => {
+    const look = () => {
+      if (seen.first === 0 && document.querySelector('figure svg')) seen.first = performance.now();
+      if (drawn() < points) requestAnimationFrame(look);
+      else {
+        seen.last = performance.now();
+        resolve(seen);
+      }
+    };
+    requestAnimationFrame(look);
+  });
+}
+
+async function opened(browser: Browser, address: string): Promise<Page> {
+  const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
+  await page.addInitScript(watch);
+  await page.goto(address);
+  for (const setting of ['coil area', 'flow target for hot water']) {
+    const count = page.getByLabel(`Points along ${setting}`, { exact: true });
+    await count.fill('32');
+    await count.press('Enter');
+  }
+  await page.waitForTimeout(500);
+  return page;
+}
+
+async function timed(browser: Browser, address: string) {
+  const runs: Seen[] = [];
+  for (let repeat = 0; repeat < REPEATS; repeat += 1) {
+    const page = await opened(browser, address);
+    runs.push(await page.evaluate(compute, 1024));
+    await page.close();
+  }
+  const median = (of: (seen: Seen) => number) =>
+    quantile(
+      runs.map(of).sort((a, b) => a - b),
+      0.5,
+    );
+  return {
+    first: median(({ first, clicked }) => first - clicked),
+    whole: median(({ last, clicked }) => last - clicked),
+    longest: Math.max(...runs.map(({ longestTask }) => longestTask)),
+  };
+}
+
+async function stopTimes(browser: Browser, address: string): Promise<number[]> {
+  const times: number[] = [];
+  for (let repeat = 0; repeat < REPEATS; repeat += 1) {
+    const page = await opened(browser, address);
+    await page.evaluate(compute, 200);
+    await page.waitForTimeout(300);
+    const clicked = await page.evaluate(() => {
+      const stop = [...document.querySelectorAll('button')].find(
+        (each) => each.textContent?.trim() === 'Stop',
+      );
+      const now = performance.now();
+      stop?.click();
+      return now;
+    });
+    await page.waitForTimeout(1500);
+    const { lastHeard } = await page.evaluate(() => (window as unknown as { seen: Seen }).seen);
+    times.push(Math.max(0, lastHeard - clicked));
+    await page.close();
+  }
+  return times;
+}
+
+await build({
+  configFile: false,
+  logLevel: 'error',
+  root,
+  base: './',
+  publicDir: false,
+  plugins: [svelte({ configFile: false })],
+  worker: { format: 'es' },
+  build: { outDir, emptyOutDir: true, target: 'es2022' },
+});
+const server = await preview({
+  configFile: false,
+  root,
+  build: { outDir },
+  preview: { port: 0, host: '127.0.0.1' },
+});
+const browser = await openBrowser();
+try {
+  const url = server.resolvedUrls?.local[0] ?? '';
+  const whole: number[] = [];
+  for (const workers of [1, 2]) {
+    const { first, whole: all, longest } = await timed(browser, `${url}?workers=${workers}`);
+    whole.push(all);
+    console.log(
+      `map 32 × 32, ${workers} worker${workers > 1 ? 's' : ''}: first picture ${first.toFixed(0)} ms, whole ${all.toFixed(0)} ms, ` +
+        `${((1024 / all) * 1000).toFixed(0)} points a second; longest task ${longest === 0 ? 'under 50' : longest.toFixed(0)} ms`,
+    );
+  }
+  console.log(`two workers are ${(whole[0] / whole[1]).toFixed(2)} times one`);
+  const stops = await stopTimes(browser, `${url}?workers=2`);
+  console.log(
+    `stop: the last word of a worker ${stops.map((time) => time.toFixed(0)).join(', ')} ms later`,
+  );
+} finally {
+  await browser.close();
+  await server.close();
+}
