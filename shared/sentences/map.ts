@@ -60,10 +60,10 @@ function gapWords({ gaps, measure }: MapData): Sentence[] {
     if (!first) return [];
     const points = found.length === 1 ? 'point' : 'points';
     return [
-      `${gapName(kind, measure)} at ${figure(found.length, 0)} ${points}, such as: ${first.sentences[0] ?? ''}`,
+      `${capital(gapName(kind, measure))} at ${figure(found.length, 0)} ${points}. The first: ${first.sentences[0] ?? ''}`,
     ];
   });
-  return parts.length === 0 ? [] : [say`${capital(parts.join(' '))}`];
+  return parts.length === 0 ? [] : [say`${parts.join(' ')}`];
 }
 
 /** In the order in which they are told. */

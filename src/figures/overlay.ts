@@ -72,6 +72,6 @@ export function overlayHeading(runs: readonly OtherRun[], at: Seconds): string {
   const [least, most] = [Math.min(...read), Math.max(...read)];
   if (read.length === 1) return `${when} the sensor reads ${celsius(most)}`;
   return figure(least, 1) === figure(most, 1)
-    ? `${when} the sensors read ${celsius(most)} in all ${read.length} variants`
+    ? `${when} the sensors read ${celsius(most)} in ${read.length === 2 ? 'both' : `all ${read.length}`} variants`
     : `${when} the sensors read ${figure(least, 1)} to ${celsius(most)}`;
 }

@@ -87,7 +87,7 @@ describe('the finding', () => {
       'Recovery time goes from 27.4 min at coil area 1.5 m² and flow target for hot water 86 °C to 73.3 min at coil area 0.5 m² and flow target for hot water 65 °C.',
     );
     expect(spaced(summary.map(plain).join(' '))).toBe(
-      'All 81 points are computed; between them lines are drawn straight. Not satisfied at 18 points, such as: The stat was not satisfied within the run.',
+      'All 81 points are computed; between them lines are drawn straight. Not satisfied at 18 points. The first: The stat was not satisfied within the run.',
     );
   });
 
