@@ -6,6 +6,8 @@ import type { Place, WorkingKey } from './working.ts';
 export class OpenWorking implements Opener {
   current = $state.raw<Opener['current']>(null);
   #from: HTMLElement | null = null;
+  /** What has been opened does not have the focus yet. */
+  #isAwaited = false;
 
   /** @param first  open from the start */
   constructor(first: Opener['current']) {
@@ -18,15 +20,24 @@ export class OpenWorking implements Opener {
     const isInside = from?.closest('.working') !== null;
     if (from instanceof HTMLElement && !isInside) this.#from = from;
     this.current = { key, place };
+    this.#isAwaited = true;
     void tick().then(() => {
+      // one that is fetched first says itself when it stands
       const panel = document.getElementById(`working-${place}`);
-      panel?.querySelector('h3')?.focus({ preventScroll: true });
-      panel?.scrollIntoView({ block: 'nearest' });
+      if (panel) this.stands(panel);
     });
+  }
+
+  stands(panel: HTMLElement): void {
+    if (!this.#isAwaited) return;
+    this.#isAwaited = false;
+    panel.querySelector('h3')?.focus({ preventScroll: true });
+    panel.scrollIntoView({ block: 'nearest' });
   }
 
   close(): void {
     this.current = null;
+    this.#isAwaited = false;
     this.#from?.focus();
     this.#from = null;
   }

@@ -6,6 +6,8 @@ export interface Opener {
   /** The one that is open, and the part of the page in which it stands. */
   readonly current: { readonly key: WorkingKey; readonly place: Place } | null;
   open(key: WorkingKey, place: Place): void;
+  /** Called by a working when it stands on the page: it takes the focus if it has just been opened. */
+  stands(panel: HTMLElement): void;
   close(): void;
 }
 

@@ -160,6 +160,8 @@ test('after a reload the example that was picked and 1 change to it are still th
 
 test('what was kept and is spoilt gives 1 sentence and the worked example', async () => {
   const page = await open();
+  const kept = () => page.evaluate(() => localStorage.getItem('reheat-bench variant'));
+  await expect.poll(kept).not.toBeNull(); // or it would be kept over what is spoilt
   await page.evaluate(() => localStorage.setItem('reheat-bench variant', 'yesterday\n{"a"'));
   await page.reload();
   await page.locator('h1 button').waitFor();
