@@ -26,7 +26,7 @@ export function benchToText({ variants, inHand }: BenchSet): string {
 
 /** Reads the file of a bench, or of one variant. */
 export function benchFromText(text: string): BenchSet | { readonly problems: readonly Problem[] } {
-  const read = readJson(text, 'a bench');
+  const read = readJson(text, 'one variant or several');
   if ('problem' in read) return { problems: [read.problem] };
   const file = read.value;
   if (!isObject(file) || file.format !== benchFormat) {

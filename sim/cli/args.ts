@@ -11,6 +11,8 @@ export type Command =
       readonly kind: 'run';
       /** Path of a variant, or `-` for standard input. */
       readonly file: string;
+      /** Letter of the variant in a file of several, or null. */
+      readonly letter: string | null;
       readonly csv: string | null;
       readonly json: boolean;
       /** The day of hot water in use, in place of the reheat. */
@@ -58,6 +60,7 @@ export function readArgs(args: readonly string[]): Command | { readonly problems
   return {
     kind: 'run',
     file: positionals[0],
+    letter: typeof values.variant === 'string' ? values.variant.toUpperCase() : null,
     csv: typeof values.csv === 'string' ? values.csv : null,
     json: values.json === true,
     day: values.day === true,
@@ -116,6 +119,7 @@ function optionProblems(name: string, rawName: string, value: string | undefined
 
 function neededAfter(name: string): string {
   if (name === 'csv') return 'the name of a file to write';
+  if (name === 'variant') return 'a letter, A to D';
   return Object.hasOwn(ohmsAsked, name) ? 'a number' : 'a name';
 }
 
@@ -125,6 +129,7 @@ const options = {
   day: { type: 'boolean' },
   why: { type: 'boolean' },
   spread: { type: 'boolean' },
+  variant: { type: 'string' },
   example: { type: 'string' },
   examples: { type: 'boolean' },
   settings: { type: 'boolean' },

@@ -13,6 +13,7 @@ export const help = `Reheat Bench: how a hot water cylinder reheats, and why it 
                    practical change would save, in place of the reheat
   --spread         what is not known for certain leaves open of the reheat: low, median and high of
                    256 cases, and how much of the scatter each unknown explains
+  --variant X      the variant X, A to D, of a file that holds several
   --csv OUT        also write the traces to OUT, units in the headers
   --json           print the whole result as JSON, units in the keys
   --examples       list the examples (invented data)

@@ -1,5 +1,7 @@
 import { writeFile } from 'node:fs/promises';
-import { fromText, toText } from '../../shared/codec.ts';
+import { benchFromText } from '../../shared/codec/bench.ts';
+import { toText } from '../../shared/codec.ts';
+import { letters } from '../../shared/letters.ts';
 import { nearest } from '../../shared/nearest.ts';
 import { presetNamed, presets, presetVariant } from '../../shared/presets.ts';
 import { dayFile } from '../../shared/dayFile.ts';
@@ -143,18 +145,20 @@ function foundOfSpread(variant: Variant): Found {
 }
 
 async function runFile(
-  { file, csv, json }: Extract<Command, { kind: 'run' }>,
+  { file, letter, csv, json }: Extract<Command, { kind: 'run' }>,
   run: (variant: Variant) => Found,
 ): Promise<Answer> {
   const input = await readInput(file);
   if ('problem' in input) return toPutRight([input.problem]);
-  const reading = fromText(input.text);
+  const reading = benchFromText(input.text);
   if ('problems' in reading) {
     return toPutRight(
       reading.problems.map(({ field, message }) => `${field || nameOf(file)}: ${message}`),
     );
   }
-  const found = run(reading.variant);
+  const chosen = chosenOf(reading.variants, letter);
+  if ('problem' in chosen) return toPutRight([`${nameOf(file)}: ${chosen.problem}`]);
+  const found = run(chosen.variant);
   if (csv !== null) {
     try {
       await writeFile(csv, traceCsv(found.trace));
@@ -164,6 +168,21 @@ async function runFile(
   }
   const out = json ? `${JSON.stringify(found.json(), null, 1)}\n` : found.text();
   return { out, problems: [], exitCode: found.outcome.kind === 'finished' ? 0 : 3 };
+}
+
+/** The variant with a letter; the only one where there is one and none is named. Nothing is guessed among several. */
+function chosenOf(
+  variants: readonly Variant[],
+  letter: string | null,
+): { readonly variant: Variant } | { readonly problem: string } {
+  const there = letters.slice(0, variants.length);
+  const place = letter === null ? 0 : there.findIndex((each) => each === letter);
+  if (letter === null ? variants.length === 1 : place >= 0) return { variant: variants[place] };
+  const held =
+    there.length === 1 ? 'it holds one variant, A' : `it holds the variants ${there.join(', ')}`;
+  return {
+    problem: letter === null ? `${held}; say which with --variant.` : `${held}, and no ${letter}.`,
+  };
 }
 
 function done(out: string): Answer {

@@ -165,7 +165,7 @@ describe('other answers', () => {
   );
 
   const options =
-    'there are --csv, --json, --day, --why, --spread, --example, --examples, --settings, --ohms, --degrees, --r25, --beta, --tolerance, --help';
+    'there are --csv, --json, --day, --why, --spread, --variant, --example, --examples, --settings, --ohms, --degrees, --r25, --beta, --tolerance, --help';
   const refused: readonly (readonly [string[], string])[] = [
     [[], 'Name one file, or - for standard input; none was given. --help says more.'],
     [

@@ -75,7 +75,7 @@ test('bad input is exit code 2 with its sentence on stderr and nothing on stdout
   expect(empty).toEqual({
     code: 2,
     out: '',
-    err: 'standard input: The file is empty; it must hold one variant as JSON.\n',
+    err: 'standard input: The file is empty; it must hold one variant or several as JSON.\n',
   });
 }, 30_000);
 
