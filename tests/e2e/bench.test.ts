@@ -144,12 +144,17 @@ test('2 m in a cylinder of 1.32 m keeps the text, names the limit twice, and its
 
 test('after a reload the example that was picked and 1 change to it are still there', async () => {
   const page = await open();
+  const finding = () => page.locator('h1').innerText();
+  const first = await finding();
   await page.locator('#example').selectOption('small-vented');
   await expect.poll(() => height(page).inputValue()).toBe('0.30');
+  await expect.poll(finding).not.toBe(first);
+  const picked = await finding();
   await height(page).fill('0.4');
   await height(page).press('Enter');
   await expect.poll(() => page.locator('.bench > .section').innerText()).toContain('0.40');
-  const before = await page.locator('h1').innerText();
+  await expect.poll(finding).not.toBe(picked);
+  const before = await finding();
   await page.reload();
   await page.locator('h1 button').waitFor();
   expect(await height(page).inputValue()).toBe('0.40');
