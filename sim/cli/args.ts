@@ -1,8 +1,7 @@
-import { parseArgs } from 'node:util';
-import { nearest } from '../../shared/nearest.ts';
 import { type OhmsKey, ohmsAsked } from '../../shared/ohmsAsked.ts';
 import { type BatchCommand, readBatchArgs } from './batch/args.ts';
 import type { OhmsTyped } from './ohms.ts';
+import { readOptions } from './readOptions.ts';
 
 /** What the command line asks for. */
 export type Command =
@@ -29,17 +28,9 @@ export type Command =
 /** Reads the arguments, or says what is wrong with them, one sentence each. */
 export function readArgs(args: readonly string[]): Command | { readonly problems: string[] } {
   if (args[0] === 'batch') return readBatchArgs(args.slice(1));
-  const { values, positionals, tokens } = parseArgs({
-    args: [...args],
-    options,
-    strict: false, // so that the sentences are ours
-    allowPositionals: true,
-    tokens: true,
-  });
-  const problems = tokens.flatMap((token) =>
-    token.kind === 'option' ? optionProblems(token.name, token.rawName, token.value) : [],
-  );
-  if (problems.length > 0) return { problems };
+  const typed = readOptions(args, options, '', neededAfter);
+  if ('problems' in typed) return typed;
+  const { values, positionals } = typed;
   if (values.help) return { kind: 'help' };
   if (values.examples) return { kind: 'examples' };
   if (values.settings) return { kind: 'settings' };
@@ -101,22 +92,6 @@ function ohmsCommand(
   };
 }
 
-function optionProblems(name: string, rawName: string, value: string | undefined): string[] {
-  const option = Object.hasOwn(options, name) ? options[name as keyof typeof options] : undefined;
-  if (!option) {
-    const near = nearest(name, Object.keys(options));
-    const hint = near ? `the nearest is --${near}` : `there are --${known.join(', --')}`;
-    return [`${rawName} is not an option; ${hint}.`];
-  }
-  if (option.type === 'string' && (value === undefined || value === '')) {
-    return [`${rawName} needs ${neededAfter(name)} after it.`];
-  }
-  if (option.type === 'boolean' && value !== undefined) {
-    return [`${rawName} takes no value; it has “${value}”.`];
-  }
-  return [];
-}
-
 function neededAfter(name: string): string {
   if (name === 'csv') return 'the name of a file to write';
   if (name === 'variant') return 'a letter, A to D';
@@ -141,5 +116,4 @@ const options = {
   help: { type: 'boolean', short: 'h' },
 } as const;
 
-const known = Object.keys(options);
 const ohmsKeys: readonly OhmsKey[] = ['ohms', 'degrees', 'r25', 'beta', 'tolerance'];

@@ -1,5 +1,4 @@
-import { parseArgs } from 'node:util';
-import { nearest } from '../../../shared/nearest.ts';
+import { readOptions } from '../readOptions.ts';
 
 /** What `batch` is asked for. */
 export type BatchCommand =
@@ -30,17 +29,9 @@ export type RowForm = 'ndjson' | 'csv';
 export function readBatchArgs(
   args: readonly string[],
 ): BatchCommand | { readonly problems: string[] } {
-  const { values, positionals, tokens } = parseArgs({
-    args: [...args],
-    options,
-    strict: false, // so that the sentences are ours
-    allowPositionals: true,
-    tokens: true,
-  });
-  const problems = tokens.flatMap((token) =>
-    token.kind === 'option' ? optionProblems(token.name, token.rawName, token.value) : [],
-  );
-  if (problems.length > 0) return { problems };
+  const typed = readOptions(args, options, ' of batch', (name) => neededAfter[name]);
+  if ('problems' in typed) return typed;
+  const { values, positionals } = typed;
   if (values.help) return { kind: 'batchHelp' };
   if (values.measures) return { kind: 'batchMeasures' };
   if (positionals.length !== 1) {
@@ -99,22 +90,6 @@ function jobsOf(text: string): number {
   return count >= 1 && count <= 256 ? count : Number.NaN;
 }
 
-function optionProblems(name: string, rawName: string, value: string | undefined): string[] {
-  const option = Object.hasOwn(options, name) ? options[name as keyof typeof options] : undefined;
-  if (!option) {
-    const near = nearest(name, known);
-    const hint = near ? `the nearest is --${near}` : `there are --${known.join(', --')}`;
-    return [`${rawName} is not an option of batch; ${hint}.`];
-  }
-  if (option.type === 'string' && (value === undefined || value === '')) {
-    return [`${rawName} needs ${neededAfter[name]} after it.`];
-  }
-  if (option.type === 'boolean' && value !== undefined) {
-    return [`${rawName} takes no value; it has “${value}”.`];
-  }
-  return [];
-}
-
 const options = {
   out: { type: 'string' },
   resume: { type: 'boolean' },
@@ -125,7 +100,6 @@ const options = {
   help: { type: 'boolean', short: 'h' },
 } as const;
 
-const known = Object.keys(options);
 const neededAfter: Readonly<Record<string, string>> = {
   out: 'the name of a file to write',
   part: 'which part of how many, such as 2/5,',
