@@ -38,6 +38,7 @@ const rooms: Rooms = {
   'src/worker/why.ts': ['src/worker/', 'sim/run/', 'shared/'],
   'src/worker/': ['src/worker/', 'shared/'],
   'src/state/': ['src/state/', 'src/worker/', 'shared/', 'svelte'],
+  'src/state/catalogueText.ts': ['shared/', 'd3'],
   'src/drawing/': ['src/drawing/', 'src/charts/', 'src/state/', 'shared/', 'd3', 'svelte'],
   'src/charts/': ['src/charts/', 'shared/', 'd3', 'svelte'],
   'src/figures/': ['src/figures/', 'src/charts/', 'src/state/', 'shared/', 'd3', 'svelte'],

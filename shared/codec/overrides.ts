@@ -6,14 +6,18 @@ import { settingFromText, settingNamed } from './settingInFile.ts';
 
 // A table of settings, a row for each point: names with units in the header, an empty cell for a setting left as it is.
 
-/** The settings of a header, or everything that has to be put right in it first. */
+/**
+ * The settings of a header, or everything that has to be put right in it first.
+ * @param from  number of the first of the cells in its table
+ */
 export function readHeader(
   cells: readonly string[],
+  from = 1,
 ): { readonly fields: readonly Field[] } | { readonly problems: readonly Problem[] } {
   const problems: Problem[] = [];
   const fields = cells.flatMap((cell, column) => {
     const name = cell.trim();
-    const place = `column ${column + 1}`;
+    const place = `column ${column + from}`;
     if (name === '') {
       problems.push(inFile(place, 'unknown', 'it has no name in the header.'));
       return [];
@@ -65,6 +69,6 @@ export function readOverrides(
 }
 
 /** What a spreadsheet would work out. */
-function isFormula(cell: string): boolean {
+export function isFormula(cell: string): boolean {
   return /^[=@+\-|]/.test(cell);
 }
