@@ -107,16 +107,15 @@ export function entryFrom(
   return { name, source, settings };
 }
 
-/** The settings of an entry that say most, in one line: `24 kW, least 5 kW`. */
-export function entryDigest(entry: CatalogueEntry, kind: CatalogueKind): string {
-  const has = new Map(entry.settings);
-  const said = sayMost[kind].flatMap(([path, word]) => {
+/** The settings of an entry that say most, in one line: `24 kW, at least 5 kW`. */
+export function entryDigest({ settings }: CatalogueEntry, kind: CatalogueKind): string {
+  const has = new Map(settings);
+  const said = sayMost[kind].flatMap(([path, words]) => {
     const value = has.get(path);
-    if (value === undefined) return [];
-    const text = settingText(path, value);
-    return [word === '' ? text : `${word} ${text}`];
+    return value === undefined ? [] : [words.replace('#', settingText(path, value))];
   });
-  return said.join(', ');
+  const isInCylinder = kind === 'coil' && settings.some(([path]) => groupIs('cylinder', path));
+  return isInCylinder ? `its coil: ${said.join(', ')}` : said.join(', ');
 }
 
 /** One setting of an entry in words: `Tube length 12 m`. */
@@ -126,25 +125,25 @@ export function settingInWords([path, value]: Override): string {
 
 const sayMost: Readonly<Record<CatalogueKind, readonly (readonly [FieldPath, string])[]>> = {
   boiler: [
-    ['boiler.output', ''],
-    ['boiler.minimumOutput', 'at least'],
+    ['boiler.output', '#'],
+    ['boiler.minimumOutput', 'at least #'],
   ],
   coil: [
-    ['coil.length', ''],
-    ['coil.area', ''],
-    ['coil.ratedOutput', 'rated'],
-    ['coil.conductance', ''],
-    ['coil.tubeOutside', 'of tube'],
-    ['coil.tubeMaterial', ''],
+    ['coil.length', '# of tube'],
+    ['coil.area', '#'],
+    ['coil.ratedOutput', 'rated #'],
+    ['coil.conductance', '#'],
+    ['coil.tubeOutside', '#'],
+    ['coil.tubeMaterial', '#'],
   ],
   cylinder: [
-    ['cylinder.volume', ''],
-    ['cylinder.height', 'high'],
-    ['cylinder.supply', ''],
-    ['coil.length', 'with a coil of'],
-    ['coil.area', 'with a coil of'],
-    ['coil.ratedOutput', 'with a coil rated'],
-    ['coil.conductance', 'with a coil of'],
+    ['cylinder.volume', '#'],
+    ['cylinder.height', '# high'],
+    ['cylinder.supply', '#'],
+    ['coil.length', 'with # of coil'],
+    ['coil.area', 'with a coil of #'],
+    ['coil.ratedOutput', 'with a coil rated #'],
+    ['coil.conductance', 'with a coil of #'],
   ],
 };
 

@@ -53,6 +53,9 @@ export class Catalogue {
     this.refresh();
     const problem = wordsProblem(entry.name, entry.source);
     if (problem !== null) return `To be kept, ${problem}`;
+    // what could not be read again would take all the others with it
+    const again = catalogueFromText(catalogueToCsv([entry]));
+    if ('problems' in again) return again.problems[0].message;
     if (this.named(entry.name) === undefined && this.entries.length >= mostEntries) {
       return `A catalogue holds at most ${mostEntries} entries.`;
     }

@@ -1,6 +1,6 @@
 import type { NumberField } from '../../shared/fields.ts';
 import { type Problem, parseNumber, problemsOf } from '../../shared/problems.ts';
-import type { FieldPath } from '../../shared/variant.ts';
+import { type FieldPath, settingOf } from '../../shared/variant.ts';
 import type { Bench } from './Bench.svelte.ts';
 import { DrawEntries } from './DrawEntries.svelte.ts';
 
@@ -8,6 +8,8 @@ import { DrawEntries } from './DrawEntries.svelte.ts';
 interface Refused {
   readonly text: string;
   readonly problem: Problem;
+  /** The setting as it stood: the text is of no account once that has become another. */
+  readonly over: number | string;
 }
 
 type RefusedBy = { readonly [P in FieldPath]?: Refused };
@@ -26,7 +28,12 @@ export class Entries {
   }
 
   get #refused(): RefusedBy {
-    return this.#refusedIn[this.#bench.id] ?? {};
+    const refused = Object.entries(this.#refusedIn[this.#bench.id] ?? {});
+    return Object.fromEntries(
+      refused.filter(
+        ([path, { over }]) => settingOf(this.#bench.variant, path as FieldPath) === over,
+      ),
+    );
   }
 
   set #refused(refused: RefusedBy) {
@@ -56,7 +63,8 @@ export class Entries {
   enter(field: NumberField, text: string): void {
     const parsed = parseNumber(text, field, this.#bench.variant);
     if ('problem' in parsed) {
-      this.#refused = { ...this.#refused, [field.path]: { text, problem: parsed.problem } };
+      const over = settingOf(this.#bench.variant, field.path);
+      this.#refused = { ...this.#refused, [field.path]: { text, problem: parsed.problem, over } };
     } else {
       this.set(field.path, parsed.value);
     }

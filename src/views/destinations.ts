@@ -30,6 +30,7 @@ export interface View {
 /** Every view besides the bench, in the order of the navigation. */
 export const views: readonly View[] = [
   { key: 'side-by-side', label: 'Side by side', load: () => import('./SideBySideView.svelte') },
+  { key: 'catalogue', label: 'Catalogue', load: () => import('./CatalogueView.svelte') },
   { key: 'lessons', label: 'Lessons', load: () => import('./LessonsView.svelte') },
   { key: 'physics', label: 'Physics', load: () => import('./PhysicsView.svelte') },
 ];

@@ -118,8 +118,9 @@ describe('keeping what is on the bench', () => {
 test('an entry in one line', () => {
   const plain = (text: string) => text.replaceAll('\u00a0', ' ');
   expect(plain(entryDigest(named('24 kW'), 'boiler'))).toBe('24 kW, at least 5 kW');
-  expect(plain(entryDigest(named('18 m'), 'coil'))).toBe('18 m, of tube 22 mm, copper');
+  expect(plain(entryDigest(named('18 m'), 'coil'))).toBe('18 m of tube, 22 mm, copper');
+  expect(plain(entryDigest(named('120 litres'), 'coil'))).toBe('its coil: 6 m of tube, 22 mm');
   expect(plain(entryDigest(named('120 litres'), 'cylinder'))).toBe(
-    '120 l, high 0.9 m, vented, with a coil of 6 m',
+    '120 l, 0.9 m high, vented, with 6 m of coil',
   );
 });

@@ -110,6 +110,9 @@ describe('the catalogue of a browser', () => {
       'To be kept, the name “=1+1” looks like a formula to a spreadsheet; begin it with a letter or a figure.',
     );
     expect(catalogue.put(mine(''))).toBe('To be kept, it needs a name.');
+    expect(catalogue.put(mine('a', 500))).toBe(
+      'Tube length must be between 0.5\u00a0m and 80\u00a0m; it is 500\u00a0m.',
+    );
     const many = Array.from({ length: 495 }, (_, index) => mine(`coil ${index}`));
     expect(catalogue.take(many, 'reading')).toMatch(
       /^With these there would be 507 entries; a catalogue holds at most 500\.$/,

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { defaultVariant, fieldAt } from '../../../shared/fields.ts';
 import type { NumberField } from '../../../shared/fields.ts';
 import { Bench } from '../../../src/state/Bench.svelte.ts';
+import { withSetting } from '../../../shared/variant.ts';
 import { Entries } from '../../../src/state/Entries.svelte.ts';
 
 const sensor = fieldAt('stat.sensorHeight') as NumberField;
@@ -56,4 +57,14 @@ test('a coil top of 0.06 m below its bottom of 0.08 m is 1 problem, at the coil 
   entries.set('coil.top', 0.06);
   expect(entries.problem('coil.top')).toContain('0.08');
   expect(entries.problems.some(({ path }) => path === 'coil.top')).toBe(true);
+});
+
+test('a refused text stays while other settings change, and gives way once its own has become another', () => {
+  const { bench, entries } = made();
+  entries.enter(sensor, 'high up');
+  bench.set('boiler.output', 20_000);
+  expect(entries.typed('stat.sensorHeight')).toBe('high up');
+  bench.replace('another height', withSetting(bench.variant, 'stat.sensorHeight', 0.7));
+  expect(entries.typed('stat.sensorHeight')).toBeNull();
+  expect(entries.problems).toEqual([]);
 });
