@@ -1,5 +1,6 @@
 import { curvedTube, flowRegime } from './curvedTube.ts';
 import { filmCoefficient } from './filmCoefficient.ts';
+import { lastFew } from './lastFew.ts';
 import { SmoothTable } from './smoothTable.ts';
 import { prandtl, type Water } from './water.ts';
 
@@ -51,15 +52,30 @@ export function reynolds(
  * The coefficient at one fixed primary flow as a smooth table of primary temperature, W/(m² K) of
  * inside area: 1 K apart from 0 to 110 °C, end values kept outside. Within 1e-6 of the direct
  * formula away from the corners where the flow regime changes, and within 0.3 % at a corner, which
- * the table rounds off.
+ * the table rounds off. The last few tables are kept, for run after run asks for the same.
  */
 export function insideFilm(water: Water, bore: CoilBore, massFlow: number): SmoothTable {
-  const d = bore.insideDiameter;
-  return new SmoothTable(
-    0,
-    110,
-    110,
-    (t) => coilInside(water, bore, massFlow, t),
-    (t) => flowRegime(reynolds(water, d, massFlow, t), d / bore.coilDiameter),
-  );
+  const { insideDiameter, coilDiameter, insideEnhancement } = bore;
+  return keptFilm(water, insideDiameter, coilDiameter, insideEnhancement, massFlow);
 }
+
+const keptFilm = lastFew(
+  16,
+  (
+    water: Water,
+    insideDiameter: number,
+    coilDiameter: number,
+    insideEnhancement: number,
+    massFlow: number,
+  ) => {
+    const bore = { insideDiameter, coilDiameter, insideEnhancement };
+    const curvature = insideDiameter / coilDiameter;
+    return new SmoothTable(
+      0,
+      110,
+      110,
+      (t) => coilInside(water, bore, massFlow, t),
+      (t) => flowRegime(reynolds(water, insideDiameter, massFlow, t), curvature),
+    );
+  },
+);

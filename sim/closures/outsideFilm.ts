@@ -1,4 +1,5 @@
 import { prandtlFactor } from './coilOutside.ts';
+import { lastFew } from './lastFew.ts';
 import { sixthRoot } from './power.ts';
 import { rayleigh } from './rayleigh.ts';
 import { SmoothTable } from './smoothTable.ts';
@@ -124,19 +125,11 @@ export class OutsideFilm {
  * The film of a tube, made once and kept while it is among the last few asked for: it does not depend on the flow inside,
  * so that runs which differ in anything else share it.
  */
-export function outsideFilm(water: Water, diameter: number, enhancement: number): OutsideFilm {
-  const isIt = (film: OutsideFilm) =>
-    film.water === water && film.diameter === diameter && film.enhancement === enhancement;
-  const known = kept.find(isIt);
-  if (known !== undefined) return known;
-  const made = new OutsideFilm(water, diameter, enhancement);
-  kept.unshift(made);
-  kept.length = Math.min(kept.length, MOST_KEPT);
-  return made;
-}
-
-const kept: OutsideFilm[] = [];
-const MOST_KEPT = 8;
+export const outsideFilm = lastFew(
+  8,
+  (water: Water, diameter: number, enhancement: number) =>
+    new OutsideFilm(water, diameter, enhancement),
+);
 
 /** A balance: y at a difference D, and the power of D that y follows there. */
 export interface Balance {

@@ -33,7 +33,7 @@ export class PaceLog {
     return {
       stretches: paceStretches({ time, sole: this.#sole, gain: this.#gain }),
       gain: Object.fromEntries(
-        gaining.map((key) => [key, Float64Array.from(this.#gain[key])]),
+        gaining.map((key) => [key, new Float64Array(this.#gain[key])]),
       ) as Record<Gaining, Float64Array>,
     };
   }

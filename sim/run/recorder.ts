@@ -88,10 +88,10 @@ export class Recorder {
     return {
       samples: this.#time.length,
       layers: this.#system.plant.cylinder.layers,
-      time: Float64Array.from(this.#time),
-      layerTemperature: Float64Array.from(this.#layers),
+      time: new Float64Array(this.#time),
+      layerTemperature: new Float64Array(this.#layers),
       of: Object.fromEntries(
-        names.map((name) => [name, Float64Array.from(this.#of[name])]),
+        names.map((name) => [name, new Float64Array(this.#of[name])]),
       ) as Record<Quantity, Float64Array>,
     };
   }
