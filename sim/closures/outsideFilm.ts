@@ -103,7 +103,8 @@ export class OutsideFilm {
       const exponent = all / (6 * all + resistance * h * growth);
       const step = ratioPower(whole / (surplus * all), exponent);
       y *= step;
-      if (step > 1 - CLOSE && step < 1 + CLOSE) {
+      const close = Math.abs(film - DENSEST) < NEAR_DENSEST ? CLOSE_THERE : CLOSE;
+      if (step > 1 - close && step < 1 + close) {
         beside.whole = whole;
         beside.y = y;
         beside.exponent = exponent;
@@ -148,6 +149,10 @@ const MOST_MOVED = 2;
 const MOST_STEPS = 8;
 // A step this near 1 is the last: what it leaves behind is below 1e-6 of h
 const CLOSE = 2e-4;
+// Where water is densest convection almost stops, and the balance bends most
+const DENSEST = 4; // °C, from memory
+const NEAR_DENSEST = 1; // K
+const CLOSE_THERE = 2e-5;
 
 const PIECES = 110; // 1 K each from 0 °C
 
