@@ -18,6 +18,7 @@ import { workerTimes } from './workerTimes.ts';
 // an ideal boiler and a given flow: coil, cylinder and output limit only
 const cold = plainVariant('ideal boiler');
 const hour = 3600;
+const WARMING = 100; // runs until the engine has compiled what is used most
 
 /** Every part on: boiler as built, network, thermistor chain, compensated heating, daily wave, programme, immersion heater. */
 const wholePlant: Variant = (() => {
@@ -48,7 +49,7 @@ function timed(variant: Variant, draws?: readonly PatternDraw[]): { ms: number; 
   const options = draws ? { draws } : {};
   const times: number[] = [];
   let run = simulateToEnd(variant, options);
-  for (let i = 0; i < 20; i++) run = simulateToEnd(variant, options);
+  for (let i = 0; i < WARMING; i++) run = simulateToEnd(variant, options);
   for (let i = 0; i < 61; i++) {
     const before = performance.now();
     run = simulateToEnd(variant, options);
@@ -64,7 +65,7 @@ function row(name: string, ms: number, calls: number | string, note = ''): void 
   );
 }
 
-console.log(`\nReheat: median of 61 runs${' '.repeat(21)}      time    calls`);
+console.log(`\nReheat: median of 61 runs, after ${WARMING}${' '.repeat(10)}      time    calls`);
 const bars = { cold: 'bar 2 ms', thermocline: 'bar 10 ms' };
 for (const [name, variant] of Object.entries({ cold, thermocline })) {
   const base = timed(longer(variant, 2));
