@@ -24,6 +24,9 @@ export default mergeConfig(
           extends: true,
           test: {
             name: 'node',
+            // one after the other: these on all cores, then those that look at a page, which must not be kept waiting
+            sequence: { groupOrder: 0 },
+            maxWorkers: '100%',
             testTimeout: 30_000, // a busy machine is slow, not wrong
             include: ['tests/**/*.test.ts'],
             exclude: ['tests/browser/**', 'tests/e2e/**'],
@@ -36,6 +39,7 @@ export default mergeConfig(
           optimizeDeps: { include: ['axe-core', 'd3', 'odex', 'vitest-browser-svelte'] },
           test: {
             name: 'browser',
+            sequence: { groupOrder: 1 },
             include: ['tests/browser/**/*.test.ts'],
             globalSetup: ['tests/support/nodeBits.ts'],
             browser: {
@@ -51,6 +55,8 @@ export default mergeConfig(
           extends: true,
           test: {
             name: 'e2e',
+            sequence: { groupOrder: 2 },
+            maxWorkers: 1,
             include: ['tests/e2e/**/*.test.ts'],
             globalSetup: ['tests/support/builtApp.ts'],
             testTimeout: 60_000,

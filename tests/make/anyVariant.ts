@@ -69,13 +69,12 @@ function fitted(loose: Variant, shares: readonly number[]): Variant {
   variant = set(variant, 'start.hotTemperature', 40 + 40 * shares[5]);
   variant = set(variant, 'immersion.height', 0.02 + 0.9 * shares[1]);
   // outputs and temperatures of the boiler in order, and a flow that some network can have
-  const { output, offMargin, hotWaterFlow, heatingFlow } = variant.boiler;
+  const { output, hotWaterFlow, heatingFlow } = variant.boiler;
+  const hottest = Math.max(hotWaterFlow, heatingFlow);
+  const offMargin = Math.min(variant.boiler.offMargin, 109 - hottest); // the limiter is at 110 °C at most
+  variant = set(variant, 'boiler.offMargin', offMargin);
   variant = set(variant, 'boiler.minimumOutput', Math.max(500, output * shares[2]));
-  variant = set(
-    variant,
-    'boiler.highLimit',
-    Math.min(110, Math.max(60, Math.ceil(Math.max(hotWaterFlow, heatingFlow) + offMargin + 1))),
-  );
+  variant = set(variant, 'boiler.highLimit', Math.max(60, Math.ceil(hottest + offMargin + 1)));
   variant = set(variant, 'primary.valveDrop', 1000 + 20_000 * shares[3]);
   variant = set(variant, 'programme.hotWaterFor', 300 + 20_000 * shares[4]);
   variant = set(variant, 'heating.lowestFlow', 20 + (Math.min(heatingFlow, 60) - 20) * shares[5]);
