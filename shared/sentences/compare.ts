@@ -1,6 +1,7 @@
+import { type Asked, askedRow } from '../asked.ts';
 import { minutes, shown } from '../format.ts';
 import type { Difference } from '../differences.ts';
-import { type Measures, measureRows } from '../result.ts';
+import type { Measures } from '../result.ts';
 import type { UnitName } from '../units.ts';
 import { capital } from './sentence.ts';
 
@@ -37,12 +38,8 @@ export function compareFinding(all: readonly Compared[]): string {
 }
 
 /** A measure of one variant against that of the first: `11.0 min less`; empty where either has none. */
-export function differenceText(
-  key: keyof Measures,
-  value: number | null,
-  base: number | null,
-): string {
-  const { unit, digits } = measureRows[key];
+export function differenceText(key: Asked, value: number | null, base: number | null): string {
+  const { unit, digits } = askedRow(key);
   return differenceOf(unit, digits, value, base);
 }
 

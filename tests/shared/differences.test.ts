@@ -32,6 +32,10 @@ describe('differences in words', () => {
     ['recovery', null, 1800, ''],
     ['meanReturn', 50, 54.2, '4.2 K less'],
     ['condensingShare', 0.62, 0.5, '12 points more'],
+    ['callsPerDay', 4, 5, '1.0 less'],
+    ['dayLowestRoom', 19.16, 18.88, '0.3 K more'],
+    ['fuelPerDay', 50e6, 51.5e6, '0.42 kWh less'],
+    ['usableWhenCalled', 0.236, 0.2362, 'the same'],
   ] as const)('%s of %s against %s: %s', (key, value, base, said) => {
     expect(words(differenceText(key, value, base))).toBe(said);
   });
