@@ -33,7 +33,7 @@ test('4 measures of 3 variants side by side are, to the last bit, those of a bat
   );
   const points = new VariantPoints(pool);
   const variants = rows.map((settings) => withOverrides(base, settings));
-  points.want(variants, comparedApart);
+  points.want('table', variants, comparedApart);
   work();
   for (const [index, line] of lines.entries()) {
     const row = JSON.parse(line);
