@@ -1,4 +1,5 @@
-import type { Asked } from './asked.ts';
+import type { Asked, AskedRow } from './asked.ts';
+import { duration } from './format.ts';
 import type { Outcome } from './result.ts';
 
 /** One point of a study over settings: a value for each measure asked, or why there is none. */
@@ -17,6 +18,30 @@ export interface Gap {
   readonly outcome: Outcome['kind'] | null;
   /** One for each thing to be said: what is to be put right, where it is not possible. */
   readonly sentences: readonly string[];
+}
+
+/** A measure of a run, a day or a draw: its value, SI, or why there is none. */
+export interface Entry {
+  readonly value: number | null;
+  readonly gap: Gap | null;
+}
+
+/** What there is to say of a measure. @param value  as far as it was run, SI; null where it was not reached */
+export function entryOf(row: AskedRow, outcome: Outcome, value: number | null): Entry {
+  // a reheat that was over before the run ended early is whole; what is counted over the run is not
+  const isWhole = outcome.kind === 'finished' || row.key === 'recovery';
+  if (isWhole && value !== null && Number.isFinite(value)) return { value, gap: null };
+  if (outcome.kind === 'finished') {
+    return { value: null, gap: { kind: 'notReached', outcome: null, sentences: [row.without] } };
+  }
+  return { value: null, gap: early(outcome) };
+}
+
+function early({ kind, at }: Outcome): Gap {
+  const why =
+    kind === 'outOfRange' ? 'the water left the range of its tables' : 'it needed too many steps';
+  const sentence = `The run ended early, after ${duration(at)}: ${why}.`;
+  return { kind: 'endedEarly', outcome: kind, sentences: [sentence] };
 }
 
 /** The value of one measure of a point, SI; null where there is none or it was not asked. */

@@ -1,7 +1,8 @@
+import { type Asked, askedRow } from '../asked.ts';
 import { minutes, shown } from '../format.ts';
 import type { Difference } from '../differences.ts';
-import { type Measures, measureRows } from '../result.ts';
-import type { UnitName } from '../units.ts';
+import type { Measures } from '../result.ts';
+import { fromSI, type UnitName, units } from '../units.ts';
 import { capital } from './sentence.ts';
 
 /** What one variant came to; null where its settings cannot be run, or not yet. */
@@ -27,7 +28,7 @@ export function compareFinding(all: readonly Compared[]): string {
   if (from === null) {
     return `${best.letter} recovers in ${minutes(best.recovery)}; ${base.letter} does not within its run`;
   }
-  const gain = from - best.recovery;
+  const gain = printedDifference('minute', 1, from, best.recovery);
   if (Math.abs(gain) < LEAST) {
     return `${best.letter} recovers in ${minutes(best.recovery)}, as ${base.letter} does`;
   }
@@ -37,12 +38,8 @@ export function compareFinding(all: readonly Compared[]): string {
 }
 
 /** A measure of one variant against that of the first: `11.0 min less`; empty where either has none. */
-export function differenceText(
-  key: keyof Measures,
-  value: number | null,
-  base: number | null,
-): string {
-  const { unit, digits } = measureRows[key];
+export function differenceText(key: Asked, value: number | null, base: number | null): string {
+  const { unit, digits } = askedRow(key);
   return differenceOf(unit, digits, value, base);
 }
 
@@ -58,9 +55,16 @@ export function differenceOf(
     unit === 'percent'
       ? `${shown(size, 'percent', digits).replace(/\s?%$/, '')} points`
       : shown(size, unit === 'celsius' ? 'kelvin' : unit, digits);
-  const [size, none] = [text(Math.abs(value - base)), text(0)];
+  const difference = printedDifference(unit, digits, value, base);
+  const [size, none] = [text(Math.abs(difference)), text(0)];
   if (size === none) return 'the same';
-  return `${size} ${value < base ? 'less' : 'more'}`;
+  return `${size} ${difference < 0 ? 'less' : 'more'}`;
+}
+
+/** Between two values as they are printed, so that who takes one from the other finds the same; SI. */
+function printedDifference(unit: UnitName, digits: number, value: number, base: number): number {
+  const printed = (each: number) => Number(fromSI(each, unit).toFixed(digits));
+  return (printed(value) - printed(base)) * units[unit].factor;
 }
 
 /** What a variant has that the first has not: `Coil surface 1.20 m², flow 75 °C`; or that nothing differs. */

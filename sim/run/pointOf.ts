@@ -1,7 +1,6 @@
 import { type Asked, type AskedOf, type AskedRow, askedRow } from '../../shared/asked.ts';
 import type { DayRun } from '../../shared/day.ts';
-import { duration as durationWords } from '../../shared/format.ts';
-import type { Gap, Point } from '../../shared/point.ts';
+import { entryOf, type Gap, type Point } from '../../shared/point.ts';
 import { problemsOf } from '../../shared/problems.ts';
 import type { Measures, Outcome } from '../../shared/result.ts';
 import type { CubicMetres, Seconds } from '../../shared/units.ts';
@@ -40,7 +39,10 @@ export function* pointOf(variant: Variant, asked: readonly Asked[]): Generator<n
       1 / kinds.length,
     );
   }
-  const entries = rows.map((row) => entryOf(row, found[row.of] as Found));
+  const entries = rows.map((row) => {
+    const { outcome, value } = found[row.of] as Found;
+    return entryOf(row, outcome, value(row));
+  });
   return { values: entries.map(({ value }) => value), gaps: entries.map(({ gap }) => gap) };
 }
 
@@ -97,27 +99,6 @@ function* measured(
 function ofDay({ measures, shownDays }: DayRun, { measure, perDay }: AskedRow): number | null {
   const value = measures[measure as keyof typeof measures];
   return value !== null && perDay ? value / shownDays : value;
-}
-
-function entryOf(
-  row: AskedRow,
-  { outcome, value: find }: Found,
-): { readonly value: number | null; readonly gap: Gap | null } {
-  const value = find(row);
-  // a reheat that was over before the run ended early is whole; what is counted over the run is not
-  const isWhole = outcome.kind === 'finished' || row.key === 'recovery';
-  if (isWhole && value !== null && Number.isFinite(value)) return { value, gap: null };
-  if (outcome.kind === 'finished') {
-    return { value: null, gap: { kind: 'notReached', outcome: null, sentences: [row.without] } };
-  }
-  return { value: null, gap: early(outcome) };
-}
-
-function early({ kind, at }: Outcome): Gap {
-  const why =
-    kind === 'outOfRange' ? 'the water left the range of its tables' : 'it needed too many steps';
-  const sentence = `The run ended early, after ${durationWords(at)}: ${why}.`;
-  return { kind: 'endedEarly', outcome: kind, sentences: [sentence] };
 }
 
 function without(asked: readonly Asked[], gap: Gap): Point {

@@ -1,15 +1,8 @@
-import type { Asked } from '../../shared/asked.ts';
 import type { Variant } from '../../shared/variant.ts';
-import { type Cell, contentOf, PointCache } from '../worker/pointCache.ts';
+import { PointCache } from '../worker/pointCache.ts';
 import type { PointPool } from '../worker/pointPool.ts';
 import type { PoolEnding } from '../worker/pool.ts';
-import {
-  askedTogether,
-  cellsOf,
-  type FoundMap,
-  type MapAsked,
-  MapUnderWay,
-} from './mapUnderWay.ts';
+import { type FoundMap, type MapAsked, MapUnderWay } from './mapUnderWay.ts';
 
 export type { Cell } from '../worker/pointCache.ts';
 
@@ -25,14 +18,11 @@ export class MapRun {
   ending = $state<PoolEnding | null>(null);
   /** Why no worker could be kept alive. */
   details = $state('');
-  /** What each variant that was asked for by itself gives; null until it is there. */
-  own = $state.raw<readonly (Cell | null)[]>([]);
 
   readonly #pool: PointPool;
   readonly #cache: PointCache;
   #newest: MapUnderWay | null = null;
   #number = 0;
-  #ownTurn = 0;
   #shownAt = 0;
   #redraw: ReturnType<typeof setTimeout> | undefined;
   #patience: ReturnType<typeof setTimeout> | undefined;
@@ -67,37 +57,6 @@ export class MapRun {
         this.ending = ending;
         this.details = details;
       },
-    });
-  }
-
-  /** Asks for one measure of some variants as they stand, before whatever else is under way. */
-  askOwn(variants: readonly Variant[], measure: Asked): void {
-    this.#ownTurn += 1;
-    const turn = this.#ownTurn;
-    const asked = askedTogether(measure);
-    const told: (Cell | null)[] = variants.map(() => null);
-    const tell = (index: number, cell: Cell | undefined) => {
-      told[index] = cell ?? null;
-      if (turn === this.#ownTurn) this.own = [...told];
-    };
-    variants.forEach((variant, index) => {
-      const base = $state.snapshot(variant) as Variant;
-      const content = contentOf(base, [])([]);
-      const known = this.#cache.find(content, measure);
-      tell(index, known);
-      if (known) return;
-      const runs = [{ key: 0, asked: [] }];
-      this.#pool.begin({
-        lane: `own ${index}`,
-        job: { base, asked },
-        take: (most) => runs.splice(0, most),
-        found: ([run]) => {
-          const cells = cellsOf(run, asked);
-          if ('point' in run) this.#cache.keep(content, cells);
-          tell(index, cells.get(measure));
-        },
-        ended: () => {},
-      });
     });
   }
 

@@ -1,4 +1,5 @@
 import { type Asked, askedFirst, askedRow } from '../../shared/asked.ts';
+import { comparedApart } from '../../shared/comparedMeasures.ts';
 import { type Grid, type Override, overridesAt, pointCount } from '../../shared/grid.ts';
 import type { Gap, Point } from '../../shared/point.ts';
 import type { RunAsked, RunFound } from '../../shared/poolMessages.ts';
@@ -29,7 +30,8 @@ export interface FoundMap extends MapAsked {
 export function askedTogether(measure: Asked): readonly Asked[] {
   if (measure === 'recovery') return [measure];
   const { of } = askedRow(measure);
-  return [measure, ...askedFirst.filter((key) => key !== measure && askedRow(key).of === of)];
+  const all = new Set([measure, ...askedFirst, ...comparedApart]);
+  return [...all].filter((key) => askedRow(key).of === of);
 }
 
 /** Two maps are one where this is: of the settings that are mapped it does not matter what the variant says. */

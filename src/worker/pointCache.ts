@@ -1,14 +1,11 @@
 import type { Asked } from '../../shared/asked.ts';
 import { defaultOf, type Field, fields } from '../../shared/fields.ts';
 import { exampleDraws } from '../../shared/ownDraws.ts';
-import type { Gap } from '../../shared/point.ts';
+import type { Entry } from '../../shared/point.ts';
 import { type FieldPath, settingOf, type Variant } from '../../shared/variant.ts';
 
 /** The value of one measure for one variant, SI, or why there is none. */
-export interface Cell {
-  readonly value: number | null;
-  readonly gap: Gap | null;
-}
+export type Cell = Entry;
 
 /**
  * Makes the content of many variants that differ in a few settings as short texts: two texts are equal where, and only

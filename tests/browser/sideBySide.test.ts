@@ -1,52 +1,11 @@
 import axe from 'axe-core';
-import { afterEach, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { page, userEvent } from 'vitest/browser';
-import { render } from 'vitest-browser-svelte';
-import '../../src/app.css';
-import { defaultVariant } from '../../shared/fields.ts';
 import { differenceText } from '../../shared/sentences/compare.ts';
-import { type Variant, withSetting } from '../../shared/variant.ts';
+import { withSetting } from '../../shared/variant.ts';
 import { simulateToEnd } from '../../sim/run/simulate.ts';
-import { Bench } from '../../src/state/Bench.svelte.ts';
-import { TimeCursor } from '../../src/state/TimeCursor.svelte.ts';
-import { VariantRuns } from '../../src/state/VariantRuns.svelte.ts';
-import SideBySideView from '../../src/views/SideBySideView.svelte';
-import { startWorker } from '../../src/worker/startWorker.ts';
 import { clashes, drawnTexts } from './figures/drawnTexts.ts';
-
-const first = withSetting(defaultVariant('as found'), 'run.layers', 20);
-const larger = { ...withSetting(first, 'coil.length', 18), name: 'larger coil' };
-const cooler = { ...withSetting(first, 'boiler.hotWaterFlow', 70), name: 'cooler' };
-const lower = { ...withSetting(larger, 'stat.setPoint', 58), name: 'both' };
-const four = [first, larger, cooler, lower];
-
-const plain = (node: Element | null | undefined) =>
-  (node?.textContent ?? '').replaceAll('\u00a0', ' ').replace(/\s+/g, ' ').trim();
-
-let runs: VariantRuns | null = null;
-afterEach(() => runs?.dispose());
-
-async function shown(variants: readonly Variant[], width = 1440) {
-  await page.viewport(width, width < 500 ? 844 : 900);
-  const bench = new Bench(variants);
-  runs = new VariantRuns(startWorker);
-  let visits = 0;
-  const { container } = await render(SideBySideView, {
-    result: null,
-    day: null,
-    bench,
-    runs,
-    moment: new TimeCursor(1200),
-    lesson: null,
-    ongo: () => {},
-    onbench: () => (visits += 1),
-  });
-  await runs.want(bench.all.variants);
-  const rows = () =>
-    [...container.querySelectorAll('tbody tr')].map((row) => [...row.children].map(plain));
-  const row = (label: string) => rows().find(([name]) => name === label) ?? [];
-  return { container, bench, rows, row, visits: () => visits };
-}
+import { cooler, first, four, larger, plain, shown } from './sideBySideShown.ts';
 
 describe('4 variants', () => {
   test('each cell is what the model gives, and says by how much it differs from A', async () => {
@@ -72,7 +31,7 @@ describe('4 variants', () => {
     const { rows } = await shown(four);
     const listed = rows().slice(
       1,
-      rows().findIndex(([name]) => name === 'What comes of it'),
+      rows().findIndex(([name]) => name === 'What comes of the reheat'),
     );
     expect(listed).toEqual([
       ['Flow target for hot water', '80 °C', '80 °C', '70 °C', '80 °C'],

@@ -32,6 +32,12 @@ describe('differences in words', () => {
     ['recovery', null, 1800, ''],
     ['meanReturn', 50, 54.2, '4.2 K less'],
     ['condensingShare', 0.62, 0.5, '12 points more'],
+    ['meanReturn', 53.56, 61.54, '7.9 K less'],
+    ['condensingShare', 0.746, 0.574, '18 points more'],
+    ['callsPerDay', 4, 5, '1.0 less'],
+    ['dayLowestRoom', 19.16, 18.88, '0.3 K more'],
+    ['fuelPerDay', 50e6, 51.5e6, '0.42 kWh less'],
+    ['usableWhenCalled', 0.236, 0.2362, 'the same'],
   ] as const)('%s of %s against %s: %s', (key, value, base, said) => {
     expect(words(differenceText(key, value, base))).toBe(said);
   });
@@ -48,6 +54,8 @@ describe('the finding has a verb and a number', () => {
     [[2460, 1800], 'B recovers in 30.0 min, 11.0 min sooner than A'],
     [[2460, 2000, 1800], 'C recovers in 30.0 min, 11.0 min sooner than A'],
     [[1800, 2460], 'A recovers in 30.0 min, 11.0 min sooner than B'],
+    [[2544, 2094], 'B recovers in 34.9 min, 7.5 min sooner than A'],
+    [[2547, 2091.2], 'B recovers in 34.9 min, 7.6 min sooner than A'],
     [[1800, 1801], 'B recovers in 30.0 min, as A does'],
     [[null, 1800], 'B recovers in 30.0 min; A does not within its run'],
     [[1800, null], 'A recovers in 30.0 min; no other variant does within its run'],

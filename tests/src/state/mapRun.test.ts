@@ -79,20 +79,6 @@ test('progress is not told of within 200 ms, and only rises', () => {
   vi.useRealTimers();
 });
 
-test('4 variants by themselves have their values, of which those of 2 alike are computed once', () => {
-  const { pool, work, asked: tasks } = inventedPool();
-  const run = new MapRun(pool);
-  const variants = [0.5, 0.8, 1.1, 0.8].map((area) =>
-    withOverrides(grid.base, [['coil.area', area]]),
-  );
-  run.askOwn(variants.slice(0, 3), 'recovery');
-  work();
-  run.askOwn(variants, 'recovery');
-  expect(tasks).toHaveLength(3);
-  expect(run.own.map((cell) => cell === null)).toEqual([false, false, false, false]);
-  expect(run.own[3]).toEqual(run.own[1]);
-});
-
 test('2 maps are one where only the name, or a setting that is mapped, differs', () => {
   const { base } = grid;
   const with_ = (other: typeof base) => mapSignature({ ...asked, grid: { ...grid, base: other } });
