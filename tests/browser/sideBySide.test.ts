@@ -125,3 +125,17 @@ test('1 variant alone is drawn, and says how to compare', async () => {
   await page.getByRole('button', { name: 'Add variant B' }).click();
   expect([bench.placed.length, bench.inHand]).toEqual([2, 1]);
 });
+
+test('a coil of the catalogue is put into a variant of its own, called after it, in one step', async () => {
+  const { bench, row } = await shown([first]);
+  const pick = page.getByLabelText('Add variant B with this from the catalogue');
+  await pick.selectOptions('Long coil, 18 m of 22 mm copper');
+  expect(bench.placed.map(({ variant }) => variant.coil.length)).toEqual([12, 18]);
+  expect(bench.variant.name).toBe('Long coil, 18 m of 22 mm copper');
+  await expect.poll(() => row('Tube length').slice(0, 3)).toEqual(['Tube length', '12 m', '18 m']);
+  await expect
+    .element(page.getByLabelText('Add variant C with this from the catalogue'))
+    .toHaveDisplayValue('Boiler, coil or cylinder');
+  bench.undo();
+  expect(bench.placed).toHaveLength(1);
+});
