@@ -22,13 +22,20 @@ export class VariantPoints {
   #news = $state(0);
   /** What could not be computed, by content; tried again when it is next wanted. */
   #failed = new Map<string, Map<Asked, Cell>>();
-  #wanted = new Map<Who, ReadonlyMap<string, Wanted>>();
+  /** Runs that are not there yet, in the order in which they are wanted; those of the map go first. */
+  readonly #wanted: Readonly<Record<Who, Map<string, Wanted>>> = {
+    map: new Map(),
+    table: new Map(),
+  };
   /** Numbers of the tasks that have not ended, by run. */
   #underWay = new Map<string, number>();
+  readonly #most: number;
 
-  constructor(pool: PointPool, cache = new PointCache()) {
+  /** @param most  runs that are handed to the pool at once: it takes up the newest first, and these have an order */
+  constructor(pool: PointPool, cache = new PointCache(), most = 2) {
     this.pool = pool;
     this.cache = cache;
+    this.#most = most;
   }
 
   /** A measure of a variant, whatever its name; null where it is not known yet. */
@@ -40,16 +47,26 @@ export class VariantPoints {
 
   /** Computes what is missing of some variants, and gives up what one had wanted before and nobody wants any more. */
   want(who: Who, variants: readonly Variant[], measures: readonly Asked[]): void {
-    const missing = this.#missing(variants, measures);
-    this.#wanted.set(who, missing);
+    this.#wanted[who].clear();
+    for (const [run, each] of this.#missing(variants, measures)) this.#wanted[who].set(run, each);
+    const all = this.#all();
     for (const [run, number] of [...this.#underWay]) {
-      if (![...this.#wanted.values()].some((runs) => runs.has(run))) this.pool.stop(number);
+      if (!all.has(run)) this.pool.stop(number);
     }
-    // the pool takes up the newest first
-    for (const [run, each] of [...missing].reverse()) {
-      if (!this.#underWay.has(run)) this.#begin(run, each);
-    }
+    this.#deal();
     this.#news += 1;
+  }
+
+  #all(): Map<string, Wanted> {
+    return new Map([...this.#wanted.map, ...this.#wanted.table]);
+  }
+
+  #deal(): void {
+    for (const [run, each] of this.#all()) {
+      if (this.#underWay.size >= this.#most) break;
+      // the one before may have found that nothing can be computed
+      if (this.#all().has(run) && !this.#underWay.has(run)) this.#begin(run, each);
+    }
   }
 
   /** The runs that are not remembered: of all variants for the first measure, then for what another run gives. */
@@ -67,33 +84,46 @@ export class VariantPoints {
     return wanted;
   }
 
-  #begin(run: string, { content, base, asked }: Wanted): void {
+  #begin(run: string, wanted: Wanted): void {
+    const { content, base, asked } = wanted;
     const runs = [{ key: 0, asked: [] }];
-    let isOver = false;
     for (const key of asked) this.#failed.get(content)?.delete(key);
-    const fail = (fault: string) => {
-      const cells = cellsOf({ key: 0, fault }, asked);
-      this.#failed.set(content, new Map([...(this.#failed.get(content) ?? []), ...cells]));
-    };
+    this.#underWay.set(run, Number.NaN); // it may end before it has a number, where no worker can be started
     const number = this.pool.begin({
       lane: run,
       job: { base, asked },
       take: (most) => runs.splice(0, most),
       found: ([found]) => {
+        this.#isThere(run);
         if ('point' in found) this.cache.keep(content, cellsOf(found, asked));
-        else fail(found.fault);
+        else this.#fail(wanted, found.fault);
         this.#news += 1;
       },
       ended: (ending) => {
-        isOver = true;
         this.#underWay.delete(run);
-        if (ending !== 'lost') return;
-        fail('no worker could be kept alive');
-        this.#news += 1;
+        if (ending === 'finished') this.#deal();
+        if (ending === 'lost') this.#lose();
       },
     });
-    // where no worker can be started, it ends before it has a number
-    if (!isOver) this.#underWay.set(run, number);
+    if (this.#underWay.has(run)) this.#underWay.set(run, number);
+  }
+
+  #isThere(run: string): void {
+    for (const runs of Object.values(this.#wanted)) runs.delete(run);
+  }
+
+  #fail({ content, asked }: Wanted, fault: string): void {
+    const cells = cellsOf({ key: 0, fault }, asked);
+    this.#failed.set(content, new Map([...(this.#failed.get(content) ?? []), ...cells]));
+  }
+
+  /** No worker can be kept alive: nothing that is wanted will come. */
+  #lose(): void {
+    for (const [run, each] of this.#all()) {
+      this.#isThere(run);
+      this.#fail(each, 'no worker could be kept alive');
+    }
+    this.#news += 1;
   }
 }
 

@@ -80,6 +80,16 @@ describe('4 variants', () => {
     expect(bench.placed.map(({ variant }) => variant)).toEqual(four);
   });
 
+  test('Enter ends a name, which stays on 1 line of text however many it is shown on', async () => {
+    const { bench } = await shown(four);
+    const name = page.getByRole('textbox', { name: 'Name of variant C' });
+    await name.fill('the coil\nas found');
+    (name.element() as HTMLElement).focus();
+    await userEvent.keyboard('{Enter}');
+    expect(bench.placed[2].variant.name).toBe('the coil as found');
+    expect(document.activeElement).not.toBe(name.element());
+  });
+
   test('Change takes C in hand and goes to the bench', async () => {
     const { bench, visits } = await shown(four);
     await page.getByRole('button', { name: 'Change C on the bench' }).click();

@@ -76,8 +76,12 @@ export function inventedPool(point: (grid: Grid, place: number) => Point = inven
       rests += 1;
     },
   };
-  /** Computes so many points of everything that is open. */
+  /** Computes so many points of everything that is open; all there are, of what is then begun as well, where left out. */
   const work = (most = Number.POSITIVE_INFINITY) => {
+    workOff(most);
+    while (most === Number.POSITIVE_INFINITY && open.length > 0) workOff(most);
+  };
+  const workOff = (most: number) => {
     for (const each of [...open]) {
       for (let left = most; left > 0;) {
         const runs = each.task.take(Math.min(left, 10));
