@@ -42,6 +42,11 @@ export class MapRun {
     this.#cache = cache;
   }
 
+  /** A map may be asked for soon: the workers are started. */
+  wake(): void {
+    this.#pool.wake();
+  }
+
   /** Computes a map, in place of any that is under way; what of it is remembered is there at once. */
   ask(asked: MapAsked): void {
     const map = new MapUnderWay($state.snapshot(asked) as MapAsked, this.#cache);
