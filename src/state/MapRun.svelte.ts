@@ -147,4 +147,4 @@ export class MapRun {
 /** Nothing is said of a wait shorter than this, ms. */
 const QUIET = 200;
 /** Between two pictures of a map that is under way, ms. */
-const REDRAW = 150;
+const REDRAW = 250;
