@@ -37,7 +37,7 @@ export default mergeConfig(
           test: {
             name: 'browser',
             include: ['tests/browser/**/*.test.ts'],
-            globalSetup: ['tests/support/nodeBits.ts'],
+            globalSetup: ['tests/support/nodeBits.ts', 'tests/support/bundledWorker.ts'],
             browser: {
               enabled: true,
               headless: true,
