@@ -76,7 +76,7 @@ async function opened(browser: Browser, address: string): Promise<Page> {
     await count.fill('32');
     await count.press('Enter');
   }
-  await page.waitForTimeout(500);
+  await page.waitForTimeout(2000); // as long as a look at what is entered takes
   return page;
 }
 
