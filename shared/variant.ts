@@ -100,8 +100,10 @@ export function withSetting(variant: Variant, path: FieldPath, value: number | s
 
 /** The group of a setting and its key; split once, as every point of a map reads every setting. */
 function partsOf(path: FieldPath): readonly [Group, string] {
-  let parts = known.get(path);
-  if (parts === undefined) known.set(path, (parts = path.split('.') as [Group, string]));
+  const before = known.get(path);
+  if (before !== undefined) return before;
+  const parts = path.split('.') as [Group, string];
+  known.set(path, parts);
   return parts;
 }
 
