@@ -106,6 +106,17 @@ test('woken, 3 workers are there before anything is asked, and a task finds them
   expect(stands).toHaveLength(3);
 });
 
+test('what a worker finds that it was not asked for changes nothing of 20 runs', async () => {
+  const { pool, stands } = made(1);
+  const { task, found, ending, values } = squares(20);
+  pool.begin(task);
+  const data = { kind: 'found', task: -1, runs: [{ key: 3, point: 0.5 }], spent: 1 };
+  stands[0].onmessage?.({ data } as MessageEvent);
+  expect(await ending).toBe('finished');
+  expect(found).toHaveLength(20);
+  expect(values()).toEqual(right(20));
+});
+
 test('of 2 runs each of 2 workers gets 1', async () => {
   const { pool, stands } = made(2);
   const { task, ending } = squares(2);
