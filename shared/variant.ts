@@ -88,12 +88,23 @@ export type FieldPath = { [G in Group]: `${G}.${keyof Variant[G] & string}` }[Gr
 
 /** The value of one setting, in SI. */
 export function settingOf(variant: Variant, path: FieldPath): number | string {
-  const [group, key] = path.split('.') as [Group, string];
+  const [group, key] = partsOf(path);
   return (variant[group] as unknown as Record<string, number | string>)[key];
 }
 
 /** The same variant with one setting, in SI, put to another value. */
 export function withSetting(variant: Variant, path: FieldPath, value: number | string): Variant {
-  const [group, key] = path.split('.') as [Group, string];
+  const [group, key] = partsOf(path);
   return { ...variant, [group]: { ...variant[group], [key]: value } };
 }
+
+/** The group of a setting and its key; split once, as every point of a map reads every setting. */
+function partsOf(path: FieldPath): readonly [Group, string] {
+  const before = known.get(path);
+  if (before !== undefined) return before;
+  const parts = path.split('.') as [Group, string];
+  known.set(path, parts);
+  return parts;
+}
+
+const known = new Map<FieldPath, readonly [Group, string]>();

@@ -41,7 +41,7 @@ export default mergeConfig(
             name: 'browser',
             sequence: { groupOrder: 1 },
             include: ['tests/browser/**/*.test.ts'],
-            globalSetup: ['tests/support/nodeBits.ts'],
+            globalSetup: ['tests/support/nodeBits.ts', 'tests/support/bundledWorker.ts'],
             browser: {
               enabled: true,
               headless: true,

@@ -24,6 +24,12 @@ export function mapFinding(map: MapData): FigureWords {
   const { label } = askedRow(measure);
   const ends = endsOf(values);
   const count = done < of ? `the first ${figure(done, 0)} of ${figure(of, 0)}` : figure(of, 0);
+  if (done === 0) {
+    return {
+      heading: say`${capital(label)} by ${axisNames(grid)}: no point is computed yet.`,
+      summary: [say`0 of ${figure(of, 0)} points are computed.`],
+    };
+  }
   if (ends === null) {
     return {
       heading: say`None of ${count} points has a value for ${label}.`,
@@ -100,6 +106,12 @@ export function placeText(settings: readonly (readonly [FieldPath, number | stri
     .map(([path, value]) => `${axisName(path)} ${axisText(path, value)}`)
     .join(' and ');
 }
+
+const axisNames = ({ axes }: Grid) =>
+  axes
+    .map(({ path }) => axisName(path))
+    .reverse()
+    .join(' and ');
 
 /** The label of a setting inside a sentence. */
 export function axisName(path: FieldPath): string {

@@ -1,3 +1,6 @@
+import type { Attachment } from 'svelte/attachments';
+import { held } from './held.ts';
+
 /** What a drag along a ruler tells. Steps are counted from where the drag began. */
 export interface RulerHand {
   readonly start: () => void;
@@ -6,62 +9,27 @@ export interface RulerHand {
   readonly cancel: () => void;
 }
 
-/** Follows a pointer that drags sideways; a tap that does not move tells nothing. Escape takes the drag back. */
-export function rulerDrag(hand: RulerHand): (node: HTMLElement) => () => void {
-  return (node) => {
-    let from: number | null = null;
-    let steps = 0;
-    let hasMoved = false;
-
-    function down(event: PointerEvent) {
-      if (event.button !== 0) return;
-      from = event.clientX;
-      steps = 0;
-      hasMoved = false;
-      node.setPointerCapture(event.pointerId);
+/** Follows a pointer that drags sideways; less than a step tells nothing. Escape takes the drag back. */
+export function rulerDrag(hand: RulerHand): Attachment<HTMLElement> {
+  let steps = 0;
+  let hasStepped = false;
+  return held({
+    start: (node) => {
       node.focus({ preventScroll: true });
-    }
-
-    function move(event: PointerEvent) {
-      if (from === null) return;
-      const now = Math.round((event.clientX - from) / PIXELS_PER_STEP);
+      steps = 0;
+      hasStepped = false;
+    },
+    move: (across) => {
+      const now = Math.round(across / PIXELS_PER_STEP);
       if (now === steps) return;
-      if (!hasMoved) hand.start();
-      hasMoved = true;
+      if (!hasStepped) hand.start();
+      hasStepped = true;
       steps = now;
       hand.move(steps);
-    }
-
-    function up() {
-      if (from !== null && hasMoved) hand.commit(steps);
-      from = null;
-    }
-
-    function stop() {
-      if (from !== null && hasMoved) hand.cancel();
-      from = null;
-    }
-
-    function pressed(event: KeyboardEvent) {
-      if (event.key !== 'Escape' || from === null || !hasMoved) return;
-      event.stopPropagation();
-      stop();
-    }
-
-    node.addEventListener('pointerdown', down);
-    node.addEventListener('pointermove', move);
-    node.addEventListener('pointerup', up);
-    node.addEventListener('pointercancel', stop);
-    window.addEventListener('keydown', pressed, true);
-    return () => {
-      stop();
-      node.removeEventListener('pointerdown', down);
-      node.removeEventListener('pointermove', move);
-      node.removeEventListener('pointerup', up);
-      node.removeEventListener('pointercancel', stop);
-      window.removeEventListener('keydown', pressed, true);
-    };
-  };
+    },
+    commit: () => hasStepped && hand.commit(steps),
+    cancel: () => hasStepped && hand.cancel(),
+  });
 }
 
 /** How far the finger goes for one step of a setting, px. */

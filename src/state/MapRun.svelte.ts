@@ -32,6 +32,11 @@ export class MapRun {
     this.#cache = cache;
   }
 
+  /** A map may be asked for soon: the workers are started. */
+  wake(): void {
+    this.#pool.wake();
+  }
+
   /** Computes a map, in place of any that is under way; what of it is remembered is there at once. */
   ask(asked: MapAsked): void {
     const map = new MapUnderWay($state.snapshot(asked) as MapAsked, this.#cache);
@@ -101,4 +106,4 @@ export class MapRun {
 /** Nothing is said of a wait shorter than this, ms. */
 const QUIET = 200;
 /** Between two pictures of a map that is under way, ms. */
-const REDRAW = 150;
+const REDRAW = 250;

@@ -44,6 +44,21 @@ export function mapSignature({ grid, rowsAreWords }: MapAsked): string {
   return JSON.stringify([content(axes.map(() => '…')), axes, measures[0], rowsAreWords]);
 }
 
+/** A map of which nothing is known yet. */
+export function emptyMap(asked: MapAsked): FoundMap {
+  const { axes, measures } = asked.grid;
+  const of = pointCount(asked.grid);
+  const rows = axes.length > 1 ? axes[0].values.length : 1;
+  return {
+    ...asked,
+    measure: measures[0],
+    values: emptyGrid(of / rows, rows, asked.rowsAreWords),
+    gaps: new Array(of).fill(null),
+    done: 0,
+    of,
+  };
+}
+
 /** A map while it is computed. What is remembered of it is there from the start. */
 export class MapUnderWay {
   readonly #asked: MapAsked;
@@ -56,13 +71,13 @@ export class MapUnderWay {
   #done = 0;
 
   constructor(asked: MapAsked, cache: PointCache) {
-    const { grid, rowsAreWords } = asked;
-    const rows = grid.axes.length > 1 ? grid.axes[0].values.length : 1;
-    const columns = pointCount(grid) / rows;
+    const { grid } = asked;
+    const { values, gaps } = emptyMap(asked);
     this.#asked = asked;
     this.#cache = cache;
-    this.#values = emptyGrid(columns, rows, rowsAreWords);
-    this.#gaps = new Array(columns * rows).fill(null);
+    this.#values = values;
+    this.#gaps = [...gaps];
+    const { columns } = values;
     const [level] = levelsOf(this.#values);
     this.#coarse = level.rows.flatMap((row) => level.columns.map((each) => row * columns + each));
     const content = contentOf(

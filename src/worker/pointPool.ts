@@ -17,7 +17,7 @@ export type PointAsked = readonly Override[];
 /** Workers that compute points. */
 export type PointPool = Pool<PointJob, PointAsked, Point>;
 
-/** The pool of this machine. No worker is started before there is something to compute. */
+/** The pool of this machine. No worker is started before it is woken, or there is something to compute. */
 export function pointPool(): PointPool {
   return new Pool(startPointWorker, workerCount(navigator.hardwareConcurrency));
 }

@@ -65,6 +65,11 @@ export class Pool<J, A, P> {
     return this.#hands.length;
   }
 
+  /** Starts the workers that are not there yet, so that the next task finds them with their modules loaded. */
+  wake(): void {
+    while (this.#hands.length < this.#count && this.#hire() !== null);
+  }
+
   /** Begins a task, before all that are open. @returns its number */
   begin(task: Task<J, A, P>): number {
     this.#number += 1;
@@ -116,8 +121,11 @@ export class Pool<J, A, P> {
 
   /** Gives every worker something to do and one batch more, so that it need not wait for the page. */
   #deal(): void {
-    for (let place = 0; place < this.#count; place += 1) {
-      while (this.#dealTo(place));
+    // to each in turn, so that the last batches are shared out too
+    for (let most = 1; most <= AHEAD; most += 1) {
+      for (let place = 0; place < this.#count; place += 1) {
+        while (this.#dealTo(place, most));
+      }
     }
     const isDone = ({ held, again, isDrained }: Open<J, A, P>) =>
       isDrained && held === 0 && again.length === 0;
@@ -125,11 +133,11 @@ export class Pool<J, A, P> {
     this.#keepWatch();
   }
 
-  /** Gives a worker one batch more; false when it has enough, or there is none. */
-  #dealTo(place: number): boolean {
+  /** Gives a worker one batch more; false when it has so many already, or there is none. */
+  #dealTo(place: number, most: number): boolean {
     const hand = this.#hands[place];
     const held = hand?.batches ?? [];
-    if (held.length >= AHEAD || held.some(({ isAlone }) => isAlone)) return false;
+    if (held.length >= most || held.some(({ isAlone }) => isAlone)) return false;
     const next = this.#next(held.length === 0);
     if (next === null) return false;
     const { open, batch } = next;

@@ -42,6 +42,7 @@ function watch() {
 
 /** In the page: computes the map that is entered; until how many points are drawn. */
 function compute(points: number): Promise<Seen> {
+  const SETTLED = 100; // ms, so that the last long task is told of too
   const { seen } = window as unknown as { seen: Seen };
   const button = [...document.querySelectorAll('button')].find((each) =>
     /^\s*(Compute|Go on)/.test(each.textContent ?? ''),
@@ -53,15 +54,16 @@ function compute(points: number): Promise<Seen> {
   seen.clicked = performance.now();
   button?.click();
   return new Promise((resolve) => {
-    const look = () => {
-      if (seen.first === 0 && document.querySelector('figure svg')) seen.first = performance.now();
-      if (drawn() < points) requestAnimationFrame(look);
-      else {
-        seen.last = performance.now();
-        resolve(seen);
-      }
-    };
-    requestAnimationFrame(look);
+    // at each change, not at each frame: to ask for frames would make the page draw 60 times a second
+    const observer = new MutationObserver(() => {
+      const now = performance.now();
+      if (seen.first === 0 && document.querySelector('figure path.contour')) seen.first = now;
+      if (drawn() < points) return;
+      observer.disconnect();
+      seen.last = now;
+      setTimeout(() => resolve(seen), SETTLED);
+    });
+    observer.observe(document.body, { subtree: true, childList: true, characterData: true });
   });
 }
 
@@ -74,7 +76,7 @@ async function opened(browser: Browser, address: string): Promise<Page> {
     await count.fill('32');
     await count.press('Enter');
   }
-  await page.waitForTimeout(500);
+  await page.waitForTimeout(2000); // as long as a look at what is entered takes
   return page;
 }
 

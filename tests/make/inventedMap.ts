@@ -61,7 +61,11 @@ export function inventedPool(point: (grid: Grid, place: number) => Point = inven
   let number = 0;
   const asked: PointTask[] = [];
   let rests = 0;
+  let wakes = 0;
   const pool = {
+    wake() {
+      wakes += 1;
+    },
     begin(task: PointTask) {
       number += 1;
       asked.push(task);
@@ -101,5 +105,11 @@ export function inventedPool(point: (grid: Grid, place: number) => Point = inven
       }
     }
   };
-  return { pool: pool as unknown as PointPool, asked, work, rests: () => rests };
+  return {
+    pool: pool as unknown as PointPool,
+    asked,
+    work,
+    wakes: () => wakes,
+    rests: () => rests,
+  };
 }

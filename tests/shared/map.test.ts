@@ -93,6 +93,7 @@ describe('the finding', () => {
 
   test('of a map that is under way speaks of the points that are there', () => {
     expect(plain(mapFinding(data('plane', 9, 25)).summary[0])).toContain('25 of 81 points');
+    expect(plain(mapFinding(data('plane', 9, 0)).heading)).toMatch(/no point is computed yet\.$/);
   });
 
   test('of values that read alike, 40.00 and 40.01 min, says them once', () => {

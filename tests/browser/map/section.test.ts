@@ -17,14 +17,14 @@ const first = [0.85, 1.2].map((area, index) => ({
 
 async function shown(width: number, height: number) {
   await page.viewport(width, height);
-  const { pool, work, asked, rests } = inventedPool();
+  const { pool, work, asked, wakes, rests } = inventedPool();
   const set: [number, readonly Override[]][] = [];
   const view = await render(Page, {
     first,
     pool,
     onset: (index: number, settings: readonly Override[]) => void set.push([index, settings]),
   });
-  return { ...view, work, asked, rests, set };
+  return { ...view, work, asked, wakes, rests, set };
 }
 
 async function computed(width: number, height: number) {
@@ -67,6 +67,21 @@ describe.each([
     );
     expect(await breaches(container, width)).toEqual([]);
   });
+});
+
+test('in view it draws both axes, A and B and 0 lines, and then wakes the workers 1 time', async () => {
+  const { container, work, asked, wakes } = await shown(1440, 900);
+  await expect.poll(() => container.querySelectorAll('.mark').length).toBe(2);
+  await expect.poll(wakes, { timeout: 5000 }).toBe(1);
+  expect(asked.map(({ job }) => job.asked)).toEqual([['recovery'], ['recovery']]); // A and B by themselves
+  const heading = container.querySelector('figure h2')?.textContent;
+  expect(heading).toMatch(/^Recovery time by coil area and flow .*: no point is computed yet$/);
+  work(); // the variants by themselves
+  await expect
+    .poll(() => container.querySelector('.read-out strong')?.textContent)
+    .toMatch(/^[\d.]+\smin$/);
+  expect(container.querySelectorAll('path.contour')).toHaveLength(0);
+  expect(page.getByRole('button', { name: 'Save as CSV' }).elements()).toHaveLength(0);
 });
 
 test('the heading says from where to where, and points without a value have pattern, word and reason', async () => {

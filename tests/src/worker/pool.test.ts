@@ -94,6 +94,37 @@ test('no worker is started before something is asked, nor for a task of 0 runs',
   expect(stands).toHaveLength(0);
 });
 
+test('woken, 3 workers are there before anything is asked, and a task finds them', async () => {
+  const { pool, stands } = made(3);
+  pool.wake();
+  pool.wake();
+  expect(stands).toHaveLength(3);
+  const { task, ending, values } = squares(100);
+  pool.begin(task);
+  expect(await ending).toBe('finished');
+  expect(values()).toEqual(right(100));
+  expect(stands).toHaveLength(3);
+});
+
+test('what a worker finds that it was not asked for changes nothing of 20 runs', async () => {
+  const { pool, stands } = made(1);
+  const { task, found, ending, values } = squares(20);
+  pool.begin(task);
+  const data = { kind: 'found', task: -1, runs: [{ key: 3, point: 0.5 }], spent: 1 };
+  stands[0].onmessage?.({ data } as MessageEvent);
+  expect(await ending).toBe('finished');
+  expect(found).toHaveLength(20);
+  expect(values()).toEqual(right(20));
+});
+
+test('of 2 runs each of 2 workers gets 1', async () => {
+  const { pool, stands } = made(2);
+  const { task, ending } = squares(2);
+  pool.begin(task);
+  await ending;
+  expect(stands.map(({ finished }) => finished)).toEqual([1, 1]);
+});
+
 test('runs come in far fewer messages than there are runs: 400 in less than 100', async () => {
   const { pool, stands } = made(1);
   const { task, ending } = squares(400, 0);
