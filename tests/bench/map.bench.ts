@@ -10,7 +10,7 @@ import { quantile } from './quantile.ts';
 
 const root = fileURLToPath(new URL('./mapPage', import.meta.url));
 const outDir = fileURLToPath(new URL('../../node_modules/.cache/mapPage', import.meta.url));
-const REPEATS = 3;
+const REPEATS = 5;
 
 interface Seen {
   clicked: number;
@@ -80,13 +80,20 @@ async function opened(browser: Browser, address: string): Promise<Page> {
   return page;
 }
 
-async function timed(browser: Browser, address: string) {
-  const runs: Seen[] = [];
+/** One and two workers in turn, so that a machine that is busy for a while slows both. */
+async function timed(browser: Browser, url: string): Promise<Seen[][]> {
+  const runs: Seen[][] = [[], []];
   for (let repeat = 0; repeat < REPEATS; repeat += 1) {
-    const page = await opened(browser, address);
-    runs.push(await page.evaluate(compute, 1024));
-    await page.close();
+    for (const [index, seen] of runs.entries()) {
+      const page = await opened(browser, `${url}?workers=${index + 1}`);
+      seen.push(await page.evaluate(compute, 1024));
+      await page.close();
+    }
   }
+  return runs;
+}
+
+function told(runs: readonly Seen[]) {
   const median = (of: (seen: Seen) => number) =>
     quantile(
       runs.map(of).sort((a, b) => a - b),
@@ -141,8 +148,9 @@ const browser = await openBrowser();
 try {
   const url = server.resolvedUrls?.local[0] ?? '';
   const whole: number[] = [];
-  for (const workers of [1, 2]) {
-    const { first, whole: all, longest } = await timed(browser, `${url}?workers=${workers}`);
+  for (const [index, runs] of (await timed(browser, url)).entries()) {
+    const workers = index + 1;
+    const { first, whole: all, longest } = told(runs);
     whole.push(all);
     console.log(
       `map 32 × 32, ${workers} worker${workers > 1 ? 's' : ''}: first picture ${first.toFixed(0)} ms, whole ${all.toFixed(0)} ms, ` +
