@@ -186,7 +186,7 @@ describe('keys', () => {
 test('on paper there are cautions, and 0 settings, steppers or Undo buttons', async () => {
   const page = await open({ width: 1440, height: 900 });
   await page.emulateMedia({ media: 'print' });
-  expect(await page.locator('.cautions').isVisible()).toBe(true);
+  await page.locator('.cautions').waitFor({ state: 'visible' }); // they come after the first result
   expect(await page.locator('#field-stat-setPoint').isVisible()).toBe(false);
   expect(await page.getByRole('button', { name: 'Undo' }).count()).toBe(0);
   await page.context().close();

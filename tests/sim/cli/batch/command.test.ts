@@ -39,10 +39,11 @@ interface Ended {
 function batch(
   args: readonly string[],
   meanwhile: (child: ChildProcess) => void = () => {},
+  env: NodeJS.ProcessEnv = process.env,
 ): Promise<Ended> {
   return new Promise((settle, fail) => {
     const command = [join(root, '.run', 'ready.cjs'), 'reheat', 'batch', ...args];
-    const child = spawn(process.execPath, command, { cwd: folder });
+    const child = spawn(process.execPath, command, { cwd: folder, env });
     let out = '';
     let err = '';
     child.stdout.on('data', (piece) => {
@@ -141,4 +142,27 @@ test('a study that is missing is exit code 2 and one sentence; --measures lists 
     expect(listed[index].trim().split(/\s\s+/)).toEqual([askedFileKey(key), label]);
   }
   expect((await batch(['--help'])).out).toContain('batch STUDY');
+}, 60_000);
+
+test('a table of 1 000 000 rows is read to its last one in a heap that a quarter of them would fill', async () => {
+  await batch(['--measures']); // built before there is little room
+  const rows = `${'1.25,24\n'.repeat(999_999)}1.25,much\n`;
+  await writeFile(
+    join(folder, 'long.csv'),
+    `coil.areaSquareMetres,boiler.outputKilowatts\n${rows}`,
+  );
+  const study = {
+    format: 'reheat-bench study',
+    version: 1,
+    rows: 'long.csv',
+    measures: ['recoveryMinutes'],
+  };
+  await writeFile(join(folder, 'long.json'), JSON.stringify(study));
+  // a row takes 200 bytes and more where it is kept, all of them over 200 MB
+  const env = { ...process.env, NODE_OPTIONS: '--max-old-space-size=48' };
+  const { code, err } = await batch(['long.json'], () => {}, env);
+  expect(err).toBe(
+    'long.csv, row 1000000: Boiler output needs a number, such as 24\u00a0kW; “much” is not one.\n',
+  );
+  expect(code).toBe(2);
 }, 60_000);

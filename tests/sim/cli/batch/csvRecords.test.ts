@@ -1,8 +1,6 @@
-import { createWriteStream } from 'node:fs';
 import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { once } from 'node:events';
 import fc from 'fast-check';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { csvRecords } from '../../../../sim/cli/batch/csvRecords.ts';
@@ -106,28 +104,3 @@ test('1 row more than there may be is one sentence', async () => {
     problems: [`${file} has more than 3 rows: split it into several studies.`],
   });
 });
-
-/** Reads a table of so many rows; gives the most memory that was held meanwhile, MB. */
-async function peakOf(rows: number): Promise<number> {
-  const stream = createWriteStream(file);
-  stream.write('coil.areaSquareMetres,boiler.outputKilowatts\n');
-  for (let row = 0; row < rows; row += 1e4) {
-    if (!stream.write('1.25,24\n'.repeat(1e4))) await once(stream, 'drain');
-  }
-  stream.end();
-  await once(stream, 'close');
-  let most = 0;
-  const watch = setInterval(() => {
-    most = Math.max(most, process.memoryUsage.rss());
-  }, 20);
-  const found = await tablePoints(file);
-  clearInterval(watch);
-  expect(found).toMatchObject({ count: rows });
-  return most / 1e6;
-}
-
-test('1 000 000 rows take less than 60 MB more than 100 000', async () => {
-  const few = await peakOf(1e5);
-  // their 900 000 rows more would be over 200 MB if they were kept; what is left is the engine's own room
-  expect((await peakOf(1e6)) - few).toBeLessThan(60);
-}, 60_000);
