@@ -2,7 +2,7 @@ import type { Variant } from '../../shared/variant.ts';
 import { onBuiltApp } from './onBuiltApp.ts';
 import { median } from './quantile.ts';
 
-/** Median ms from asking a worker of the built app in Chromium for each run until it is there, of 61 after 20 to warm up. */
+/** Median ms from asking a worker of the built app in Chromium for each run until it is there, of 61 after 100 to warm up. */
 export async function workerTimes(variants: readonly Variant[]): Promise<number[]> {
   const medians: number[] = [];
   await onBuiltApp(async (browser, url) => {
@@ -23,7 +23,7 @@ export async function workerTimes(variants: readonly Variant[]): Promise<number[
 async function timesOf({ script, variant }: { script: string; variant: Variant }) {
   const one = new Worker(script, { type: 'module' });
   const times: number[] = [];
-  for (let number = 1; number <= 81; number++) {
+  for (let number = 1; number <= 161; number++) {
     const asked = performance.now();
     await new Promise<void>((resolve) => {
       one.onmessage = ({ data }) => {
@@ -31,7 +31,7 @@ async function timesOf({ script, variant }: { script: string; variant: Variant }
       };
       one.postMessage({ kind: 'run', number, variant, studies: false, why: false });
     });
-    if (number > 20) times.push(performance.now() - asked);
+    if (number > 100) times.push(performance.now() - asked);
   }
   one.terminate();
   return times;
