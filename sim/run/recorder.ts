@@ -83,16 +83,27 @@ export class Recorder {
     return this.#pace.pace(this.#time);
   }
 
-  /** The samples so far. */
+  /** The samples so far, all in one piece of memory, which is handed from thread to thread at once. */
   trace(): Trace {
+    const samples = this.#time.length;
+    const { layers } = this.#system.plant.cylinder;
+    const memory = new Float64Array(samples * (1 + layers + names.length));
+    let used = 0;
+    const put = (values: readonly number[]) => {
+      const view = memory.subarray(used, used + values.length);
+      view.set(values);
+      used += values.length;
+      return view;
+    };
     return {
-      samples: this.#time.length,
-      layers: this.#system.plant.cylinder.layers,
-      time: new Float64Array(this.#time),
-      layerTemperature: new Float64Array(this.#layers),
-      of: Object.fromEntries(
-        names.map((name) => [name, new Float64Array(this.#of[name])]),
-      ) as Record<Quantity, Float64Array>,
+      samples,
+      layers,
+      time: put(this.#time),
+      layerTemperature: put(this.#layers),
+      of: Object.fromEntries(names.map((name) => [name, put(this.#of[name])])) as Record<
+        Quantity,
+        Float64Array
+      >,
     };
   }
 }
