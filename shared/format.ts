@@ -22,6 +22,11 @@ export function figure(value: number | null, digits?: number): string {
   return (Number(text) === 0 ? text.replace('-', '') : text).replace('-', '−');
 }
 
+/** A count in groups of three figures: `10 000 000`. */
+export function spaced(count: number): string {
+  return String(count).replace(/\B(?=(\d{3})+$)/g, '\u00a0');
+}
+
 /**
  * A quantity with its unit: `24.0 kW`. Times of two hours and more become `2 h 05 min`.
  * @param value   SI; null or NaN gives a dash

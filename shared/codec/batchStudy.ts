@@ -1,3 +1,4 @@
+import { spaced } from '../format.ts';
 import { type Asked, askedFileKey, askedInFile, askedRows } from '../asked.ts';
 import { type Axis, pointCount } from '../grid.ts';
 import { nearest } from '../nearest.ts';
@@ -147,11 +148,6 @@ export function tooManyRows(what: string, count: number | null, most = MOST_ROWS
       ? `more than ${limit} rows`
       : `${spaced(count)} rows; at most ${limit} are computed`;
   return `${what} has ${has}: split it into several studies.`;
-}
-
-/** A count in groups of three figures: `10 000 000`. */
-function spaced(count: number): string {
-  return String(count).replace(/\B(?=(\d{3})+$)/g, '\u00a0');
 }
 
 function readMeasures(given: unknown, problems: Problem[]): Asked[] {

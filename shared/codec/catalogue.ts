@@ -1,10 +1,12 @@
 import { type CatalogueEntry, cataloguedFields } from '../catalogue.ts';
 import { filePathOf } from '../fileKeys.ts';
 import type { Field } from '../fields/row.ts';
+import { spaced } from '../format.ts';
 import type { Override } from '../grid.ts';
 import type { Problem } from '../problems/problem.ts';
 import { settingProblem } from '../problems/ranges.ts';
 import { fromSI } from '../units.ts';
+import { csvCell } from './csvCell.ts';
 import { clipped, inFile } from './inFile.ts';
 import { isFormula, readHeader, readOverrides } from './overrides.ts';
 
@@ -17,10 +19,10 @@ export function catalogueToCsv(entries: readonly CatalogueEntry[]): string {
   const columns = cataloguedFields.filter(({ path }) => used.has(path));
   const lines = entries.map(({ name, source, settings }) => {
     const has = new Map(settings);
-    return [quoted(name), quoted(source), ...columns.map((field) => cellOf(field, has))];
+    return [name, source, ...columns.map((field) => cellOf(field, has))];
   });
   return [[...first, ...columns.map(filePathOf)], ...lines]
-    .map((cells) => `${cells.join(',')}\n`)
+    .map((cells) => `${cells.map(csvCell).join(',')}\n`)
     .join('');
 }
 
@@ -32,7 +34,7 @@ export function catalogueFromCells(
   if (lines.length > mostEntries) {
     return no(
       'tooMany',
-      `The table has ${grouped(lines.length)} rows; a catalogue holds at most ${mostEntries}.`,
+      `The table has ${spaced(lines.length)} rows; a catalogue holds at most ${mostEntries}.`,
     );
   }
   const read = readColumns(header);
@@ -155,8 +157,6 @@ function cellOf(field: Field, has: ReadonlyMap<string, number | string>): string
 
 const first = ['name', 'source'];
 
-const quoted = (text: string) => (/[",\n\r]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);
-
 function no(code: string, message: string) {
   return { problems: [inFile('', code, message)] };
 }
@@ -170,8 +170,6 @@ function firstOf(problems: readonly Problem[]): readonly Problem[] {
     inFile('', 'more', `There ${more === 1 ? 'is one more' : `are ${more} more`} like these.`),
   ];
 }
-
-const grouped = (count: number) => String(count).replace(/\B(?=(\d{3})+$)/g, '\u00a0');
 
 /** Entries of a catalogue. Engineering guess, no source. */
 export const mostEntries = 500;

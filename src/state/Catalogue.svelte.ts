@@ -37,10 +37,9 @@ export class Catalogue {
     const text = this.#keep.read(KEY);
     if (text === null || text === this.#text) return;
     this.#text = text;
-    const read = catalogueFromText(text);
+    const read = text === EMPTY ? { entries: [] } : catalogueFromText(text);
     this.unreadable = 'entries' in read ? null : text;
     if ('entries' in read) this.entries = read.entries;
-    else if (text === EMPTY) this.#empty();
   }
 
   /** The entry of a name, if there is one. */
@@ -100,11 +99,6 @@ export class Catalogue {
     this.unreadable = null;
     this.#text = entries.length === 0 ? EMPTY : catalogueToCsv(entries);
     this.isKept = this.#keep.write(KEY, this.#text);
-  }
-
-  #empty(): void {
-    this.entries = [];
-    this.unreadable = null;
   }
 }
 

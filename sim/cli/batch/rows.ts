@@ -1,5 +1,6 @@
 import { type Asked, askedFileKey, askedFileValue } from '../../../shared/asked.ts';
 import { cautionsOf } from '../../../shared/cautions.ts';
+import { csvCell } from '../../../shared/codec/csvCell.ts';
 import { fieldAt } from '../../../shared/fields.ts';
 import { filePathOf } from '../../../shared/fileKeys.ts';
 import { type Override, withOverrides } from '../../../shared/grid.ts';
@@ -116,9 +117,4 @@ function namesOf(paths: readonly FieldPath[], measures: readonly Asked[]): strin
     ...measures.map(askedFileKey),
     'note',
   ];
-}
-
-function csvCell(cell: number | string | null): string {
-  const text = cell === null ? '' : String(cell);
-  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }
