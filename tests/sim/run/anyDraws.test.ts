@@ -107,7 +107,7 @@ test('300 runs of up to 8 draws over all settings: energy closes to 1e-9, the ta
         const volume = (to - from) * draw.flow;
         const most = volume * plant.cylinder.waterHeat;
         const { cold } = plant.inlet;
-        expect(hot).toBeGreaterThanOrEqual(0);
+        expect(hot).toBeGreaterThan(-1e-15); // m³, rounding: the difference of two sums
         expect(hot).toBeLessThan(volume * (1 + 1e-6));
         if (draw.useful === undefined) expect(volume / draw.volume).toBeCloseTo(1, 6);
         else expect(volume).toBeLessThan(draw.volume * (1 + 1e-6));
