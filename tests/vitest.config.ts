@@ -27,6 +27,7 @@ export default mergeConfig(
             // one after the other: these on all cores, then those that look at a page, which must not be kept waiting
             sequence: { groupOrder: 0 },
             maxWorkers: '100%',
+            setupFiles: ['tests/support/seed.ts'],
             testTimeout: 30_000, // a busy machine is slow, not wrong
             include: ['tests/**/*.test.ts'],
             exclude: ['tests/browser/**', 'tests/e2e/**'],

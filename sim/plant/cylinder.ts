@@ -19,6 +19,8 @@ export interface Cylinder {
   readonly conductance: number;
   /** To the surroundings, [layer], W/K. */
   readonly lossConductance: Float64Array;
+  /** To the surroundings from all layers below this one, [layer, and above the last], W/K. */
+  readonly lossUpTo: Float64Array;
   readonly surroundings: number;
 }
 
@@ -41,6 +43,9 @@ export function makeCylinder(variant: Variant, water: Water): Cylinder {
   const lossConductance = new Float64Array(layers).fill(perArea * side);
   lossConductance[0] += perArea * area;
   lossConductance[layers - 1] += perArea * area;
+  const lossUpTo = new Float64Array(layers + 1);
+  for (let layer = 0; layer < layers; layer++)
+    lossUpTo[layer + 1] = lossUpTo[layer] + lossConductance[layer];
 
   return {
     layers,
@@ -56,6 +61,7 @@ export function makeCylinder(variant: Variant, water: Water): Cylinder {
       layerHeight,
     ),
     lossConductance,
+    lossUpTo,
     surroundings,
   };
 }

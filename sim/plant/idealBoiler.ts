@@ -110,8 +110,8 @@ export function idealPath(
   const { heatRate } = coil;
   path.coilInlet = alongPipe(primary, path.flow, heatRate);
   path.coilOutlet = passCoil(coil, path.coilInlet, T, net);
+  path.coilHeat = heatRate * (path.coilInlet - path.coilOutlet);
   path.coilReturn = alongPipe(primary, path.coilOutlet, heatRate);
-  for (let layer = 0; layer < net.length; layer++) path.coilHeat += net[layer];
   path.pipeLoss =
     pipeLoss(path.flow, path.coilInlet, heatRate) +
     pipeLoss(path.coilOutlet, path.coilReturn, heatRate);

@@ -1,10 +1,11 @@
 import type { PatternDraw } from '../../shared/drawPattern.ts';
 import type { Cost, Mark, Outcome, Phase } from '../../shared/result.ts';
-import type { Seconds } from '../../shared/units.ts';
+import type { Kelvins, Seconds } from '../../shared/units.ts';
 import { Waiting } from '../demand/schedule.ts';
-import type { IntegrateSettings, Observe } from '../solve/integrate.ts';
+import type { Observe } from '../solve/integrate.ts';
 import { Pooled } from '../solve/pooled.ts';
-import { tolerancesOf } from '../solve/slots.ts';
+import { type Slots, tolerancesOf } from '../solve/slots.ts';
+import { standingSlots } from '../solve/standing.ts';
 import type { Happened, Snapshot, Switch, System } from '../solve/system.ts';
 import { longestStep } from '../solve/stepLimit.ts';
 import { type Thrown, Watch } from '../solve/watch.ts';
@@ -16,8 +17,8 @@ export interface MarchOptions {
   readonly from: Snapshot;
   readonly duration: Seconds;
   readonly draws: readonly PatternDraw[];
-  /** K */
-  readonly tolerance: number;
+  /** Of temperatures in one step while nothing is drawn. */
+  readonly tolerance: Kelvins;
   /** Ends the run at a mark. */
   readonly until?: (mark: Mark) => boolean;
   readonly recorder?: Pick<Recorder, 'sample'> & Partial<Pick<Recorder, 'follow'>>;
@@ -66,11 +67,8 @@ export function* march(system: System, options: MarchOptions): Generator<number,
   const { duration, recorder, taps, until, since, cutAt = Number.POSITIVE_INFINITY } = options;
   const sampleStep = options.sampleStep ?? (() => duration);
   const longest = Math.max(LONGEST_STEP, duration / 24);
-  const settings = {
-    absoluteTolerance: tolerancesOf(system.slots, options.tolerance),
-    relativeTolerance: options.tolerance * RELATIVE_PER_KELVIN,
-    budget: BUDGET,
-  } satisfies Partial<IntegrateSettings>;
+  const shut = accuracy(system.slots, options.tolerance);
+  const open = accuracy(system.slots, options.tolerance * WHILE_DRAWN);
   const waiting = new Waiting(options.draws);
   const callsBefore = derivative.calls;
   const watch = new Watch(system);
@@ -148,12 +146,14 @@ export function* march(system: System, options: MarchOptions): Generator<number,
     watch.begin(time, y);
     const piece = pooled.integrate(
       system.control.pools,
+      standingSlots(system.plant, system.slots, system.control),
       (state, at) => watch.inside.ratesAtEnd(at) ?? derivative.at(state),
       time,
       y,
       goal,
       {
-        ...settings,
+        ...(isShut ? shut : open),
+        budget: BUDGET,
         firstStep: Math.min(firstStep, goal - time),
         longestStep: Math.min(longest, longestStep(system)),
       },
@@ -192,9 +192,18 @@ export function* march(system: System, options: MarchOptions): Generator<number,
   };
 }
 
+/** What the solver is held to. */
+function accuracy(slots: Slots, tolerance: Kelvins) {
+  return {
+    absoluteTolerance: tolerancesOf(slots, tolerance),
+    relativeTolerance: tolerance * RELATIVE_PER_KELVIN,
+  };
+}
+
 /** Switches that regroup the store and change nothing that anyone has thrown. */
 const stirs: ReadonlySet<Switch> = new Set(['merge', 'part']);
 
+const WHILE_DRAWN = 1 / 3; // of the tolerance: a front on its way to the tap moves by kelvins a second
 const RELATIVE_PER_KELVIN = 0.01; // relative tolerance for each kelvin of absolute tolerance: store water is near 50 °C
 const LONGEST_STEP = 300; // s, or a twenty-fourth of a long run
 const FIRST_STEP = 2; // s

@@ -2,7 +2,6 @@ import { flowTarget } from '../control/flowTarget.ts';
 import { sensorRate } from '../control/sensor.ts';
 import type { Mounting } from '../../shared/mounting.ts';
 import { burnerHeat, condenses, inputOf, inputRate } from '../plant/burner.ts';
-import { conductionRates, standingLossRates } from '../plant/cylinder.ts';
 import { heatToFabric, houseLoss } from '../plant/house.ts';
 import { idealPath } from '../plant/idealBoiler.ts';
 import { immersionRates } from '../plant/immersion.ts';
@@ -13,14 +12,14 @@ import { radiatorHeat } from '../plant/radiators.ts';
 import { tapRates } from '../plant/tap.ts';
 import type { Control } from './control.ts';
 import { type Flows, stillFlows } from './flows.ts';
-import { poolRates } from './pools.ts';
 import type { Slots } from './slots.ts';
+import { layerHeats, storeRates } from './storeRates.ts';
 
 /** The whole physics: the sum of its parts, in the order the heat travels, from boiler to tap and room. */
 export class Derivative {
   calls = 0;
   readonly flows: Flows = stillFlows();
-  /** Heat into each layer, [layer], W, at the state last evaluated. */
+  /** Heat from coil, immersion heater and draw into each layer, [layer], W, at the state last evaluated. */
   readonly net: Float64Array;
   /** Rates of the state, [slot], at the state last evaluated; the solver copies them at once. */
   readonly rates: number[];
@@ -29,6 +28,7 @@ export class Derivative {
   readonly #slots: Slots;
   readonly #control: Control;
   readonly #mounting: Mounting;
+  readonly #heats: Float64Array;
 
   constructor(plant: Plant, slots: Slots, control: Control, mounting: Mounting) {
     this.#plant = plant;
@@ -36,6 +36,7 @@ export class Derivative {
     this.#control = control;
     this.#mounting = mounting;
     this.net = new Float64Array(plant.cylinder.layers);
+    this.#heats = new Float64Array(plant.cylinder.layers);
     this.rates = new Array<number>(slots.count).fill(0);
   }
 
@@ -67,13 +68,11 @@ export class Derivative {
     const mean = radiatorsRun ? (flows.flow + radiator) / 2 : radiator;
     flows.radiatorHeat = radiatorHeat(radiators, mean, air);
 
-    // Store: C · dT/dt = from coil + from immersion heater + conducted − to surroundings + carried by the draw, W,
+    // Store: C · dT/dt = from coil + from immersion heater + carried by the draw + conducted − to surroundings, W,
     // pooled where it stirs itself
     flows.immersionHeat = immersionRates(immersion, immersionIsOn, net);
-    conductionRates(cylinder, y, net);
-    flows.standingLoss = standingLossRates(cylinder, y, net);
     tapRates(tap.draw, tap.isWarm, this.#plant, slots.tapPipe, y, net, rates, flows);
-    poolRates(pools, net, cylinder.layerCapacity, rates);
+    flows.standingLoss = storeRates(pools, cylinder, y, net, rates);
 
     // Sensor: follows the water at its height, drawn towards the air by its mounting
     const { lag, airShare } = this.#mounting;
@@ -111,6 +110,12 @@ export class Derivative {
     rates[slots.useful] = tap.isWarm ? flows.drawnHeat : 0;
     rates[slots.fromStore] = flows.hotFlow;
     return rates;
+  }
+
+  /** Heat into each layer by itself, [layer], W. @param y  the state last evaluated */
+  layerHeats(y: ArrayLike<number>): Float64Array {
+    layerHeats(this.#plant.cylinder, y, this.net, this.#heats);
+    return this.#heats;
   }
 
   /** Holds its limit exactly; nothing on the way holds heat. */

@@ -52,6 +52,7 @@ export function integrate(
   solver.initialStepSize = settings.firstStep;
   solver.maxStepSize = settings.longestStep;
   solver.maxExtrapolationColumns = COLUMNS;
+  solver.stabilityCheckCount = 0; // steps are kept stable by their length; what is not is found by its error
   solver.maxSteps = Number.MAX_SAFE_INTEGER; // the budget below guards, also against numbers that are none
 
   let calls = 0;

@@ -5,6 +5,8 @@ export class Solver {
   relativeTolerance: number | number[];
   initialStepSize: number;
   maxStepSize: number;
+  /** Midpoints of a row at which it looks whether the step is unstable. */
+  stabilityCheckCount: number;
   maxSteps: number;
   /** Rows of the table at most, above 2. */
   maxExtrapolationColumns: number;

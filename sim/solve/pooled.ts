@@ -3,28 +3,34 @@ import { type IntegrateSettings, integrate, type Observe, type Piece } from './i
 import type { Pools } from './pools.ts';
 
 /**
- * Integrates with one number for each pool in place of one for each layer: the layers of a pool share temperature and rate
- * between two events, so the solver need not carry them all. What goes in and out is the whole state.
+ * Integrates what moves: one number for each pool in place of one for each layer, for the layers of a pool share temperature
+ * and rate between two events, and none for what stands still until the next. What goes in and out is the whole state.
  */
 export class Pooled {
-  readonly #layers: number;
   readonly #slots: number;
+  readonly #afterLayers: readonly number[];
   /** [pool] its lowest layer, and at the end the number of layers. */
   #first = new Int32Array(0);
   #pools = 0;
+  /** [place after the pools] the slot carried there. */
+  #carried: readonly number[] = [];
   /** The last state asked for, [slot]. */
   readonly #whole: number[];
 
   /** @param slots  of the whole state, of which the layers are the first */
   constructor(layers: number, slots: number) {
-    this.#layers = layers;
     this.#slots = slots;
+    this.#afterLayers = Array.from({ length: slots - layers }, (_, index) => layers + index);
     this.#whole = new Array<number>(slots).fill(0);
   }
 
-  /** `integrate`, with the same errors weighed as it weighs them in the whole state. */
+  /**
+   * `integrate`, with the same errors weighed as it weighs them in the whole state.
+   * @param standing  slots whose rate is none all the while
+   */
   integrate(
     pools: Pools,
+    standing: readonly number[],
     derivative: (y: number[], time: Seconds) => ArrayLike<number>,
     from: Seconds,
     y: readonly number[],
@@ -34,6 +40,8 @@ export class Pooled {
   ): Piece {
     this.#first = pools.first.slice(0, pools.count + 1);
     this.#pools = pools.count;
+    this.#carried = this.#afterLayers.filter((slot) => !standing.includes(slot));
+    for (const slot of standing) this.#whole[slot] = y[slot];
     const rates = this.#packed(y);
     const piece = integrate(
       (now, time) => this.#pack(derivative(this.#unpack(now), time), rates),
@@ -57,8 +65,8 @@ export class Pooled {
     absoluteTolerance,
     relativeTolerance,
   }: IntegrateSettings & { readonly relativeTolerance: number }) {
-    const places = this.#pools + this.#slots - this.#layers;
     const absolute = this.#packed(absoluteTolerance);
+    const places = absolute.length;
     const relative = absolute.map(() => relativeTolerance);
     for (let place = 0; place < places; place++) {
       const layers = place < this.#pools ? this.#first[place + 1] - this.#first[place] : 1;
@@ -69,13 +77,14 @@ export class Pooled {
     return { absoluteTolerance: absolute, relativeTolerance: relative };
   }
 
-  /** One number for each pool, then all after the layers. */
+  /** One number for each pool, then all after the layers that move. */
   #pack(whole: ArrayLike<number>, into: number[]): number[] {
     const first = this.#first;
     const pools = this.#pools;
     for (let pool = 0; pool < pools; pool++) into[pool] = whole[first[pool]];
-    const left = this.#layers - pools;
-    for (let slot = this.#layers; slot < this.#slots; slot++) into[slot - left] = whole[slot];
+    const carried = this.#carried;
+    for (let place = 0; place < carried.length; place++)
+      into[pools + place] = whole[carried[place]];
     return into;
   }
 
@@ -92,8 +101,9 @@ export class Pooled {
       const shared = packed[pool];
       for (let layer = first[pool]; layer < first[pool + 1]; layer++) whole[layer] = shared;
     }
-    const left = this.#layers - pools;
-    for (let slot = this.#layers; slot < whole.length; slot++) whole[slot] = packed[slot - left];
+    const carried = this.#carried;
+    for (let place = 0; place < carried.length; place++)
+      whole[carried[place]] = packed[pools + place];
     return whole;
   }
 }

@@ -17,21 +17,6 @@ export function makePools(layers: number): Pools {
   return { first, count: layers };
 }
 
-/** Rate of each layer from its net heat, its pool sharing one rate, K/s. @param net  [layer] W @param capacity  J/K */
-export function poolRates(
-  { first, count }: Pools,
-  net: Float64Array,
-  capacity: number,
-  rates: number[],
-): void {
-  for (let pool = 0; pool < count; pool++) {
-    let heat = 0;
-    for (let layer = first[pool]; layer < first[pool + 1]; layer++) heat += net[layer];
-    const rate = heat / (capacity * (first[pool + 1] - first[pool]));
-    for (let layer = first[pool]; layer < first[pool + 1]; layer++) rates[layer] = rate;
-  }
-}
-
 /**
  * How far the pools have outlived themselves by merging: the largest excess of a pool's temperature over that of the pool
  * above it, K. Above zero two pools have to merge.
@@ -65,10 +50,11 @@ export function invertedBorders({ first, count }: Pools, T: ArrayLike<number>): 
 /**
  * How far they have outlived themselves by parting: the largest heat that would have to sink through a border inside a
  * pool to keep its layers equal, W. Above zero the pool has to part there, for nothing carries heat down.
+ * @param heats  into each layer by itself, [layer] W
  */
 export function largestSinking(
   { first, count }: Pools,
-  net: Float64Array,
+  heats: Float64Array,
   rates: ArrayLike<number>,
   capacity: number,
 ): number {
@@ -76,7 +62,7 @@ export function largestSinking(
   for (let pool = 0; pool < count; pool++) {
     let rising = 0;
     for (let layer = first[pool]; layer < first[pool + 1] - 1; layer++) {
-      rising += net[layer] - capacity * rates[layer];
+      rising += heats[layer] - capacity * rates[layer];
       if (-rising > largest) largest = -rising;
     }
   }
@@ -88,12 +74,12 @@ export function largestSinking(
  * equal, those below that would warm faster than those above form a pool with them. Both are the same pooling of
  * neighbours that violate an order (isotonic regression), so the answer is unique and needs no trial.
  * @param T      [layer] °C, written
- * @param netAt  net heat at the mixed temperatures, [layer] W
+ * @param heatsAt  heat into each layer by itself at the mixed temperatures, [layer] W
  */
 export function regroup(
   pools: Pools,
   T: number[],
-  netAt: () => Float64Array,
+  heatsAt: () => Float64Array,
   layers: number,
 ): void {
   const { first } = pools;
@@ -102,13 +88,14 @@ export function regroup(
     count = joinWhile(first, count, layer, 0, T);
   }
   level(T, first, count);
-  const net = netAt();
+  pools.count = count;
+  const heats = heatsAt();
 
   let formed = 0;
   let runFrom = 0; // the first pool of this run of neighbours that are as good as equal
   for (let layer = 0; layer < layers; layer++) {
     if (layer > 0 && T[layer] - T[layer - 1] > EQUAL) runFrom = formed;
-    formed = joinWhile(first, formed, layer, runFrom, net);
+    formed = joinWhile(first, formed, layer, runFrom, heats);
   }
   level(T, first, formed);
   pools.count = formed;

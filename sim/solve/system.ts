@@ -36,7 +36,7 @@ import { largestInversion, largestSinking, makePools, regroup } from './pools.ts
 import { type Slots, slotsOf } from './slots.ts';
 import { startMemory } from './startMemory.ts';
 import { startState } from './startState.ts';
-import { isTapSwitch, openedTap, tapCrossing, tapSwitches, thrownTap } from './tap.ts';
+import { openedTap, tapCrossing, tapSwitches, thrownTap } from './tap.ts';
 
 export type { Snapshot } from './control.ts';
 export type { Happened } from './decided.ts';
@@ -162,13 +162,13 @@ export class System {
   /**
    * One crossing function: kelvins or watts past the switching point, less a small threshold so that nothing chatters.
    * @param value      one component of the state
-   * @param evaluate   evaluates the derivative at that state; asked only where heats decide
+   * @param evaluate   evaluates the derivative at that state, which it hands back; asked only where heats decide
    * @param borders    of pools, where only some can merge
    */
   crossing(
     what: Switch,
     value: (slot: number) => number,
-    evaluate: () => void,
+    evaluate: () => ArrayLike<number>,
     borders?: readonly number[],
   ): number {
     const { slots, control, plant, derivative } = this;
@@ -193,25 +193,27 @@ export class System {
       case 'merge':
         return largestInversion(control.pools, value, borders) - POOL_MARGIN;
       case 'part': {
-        evaluate();
+        const heats = derivative.layerHeats(evaluate());
         const { layerCapacity } = plant.cylinder;
-        return (
-          largestSinking(control.pools, derivative.net, derivative.rates, layerCapacity) -
-          HEAT_MARGIN
-        );
+        return largestSinking(control.pools, heats, derivative.rates, layerCapacity) - HEAT_MARGIN;
       }
+      case 'tapWarm':
+      case 'tapPeak':
+      case 'tapDone':
+        return tapCrossing(what, control.tap, plant, slots, value);
       default:
-        return isTapSwitch(what)
-          ? tapCrossing(what, control.tap, plant, slots, value)
-          : this.#source.crossing(what, value, evaluate);
+        return this.#source.crossing(what, value, evaluate);
     }
   }
 
   /** Throws a switch and puts everything that follows from it in order. @param y  the state there, written */
   throwSwitch(what: Switch, y: number[]): Happened {
-    if (isTapSwitch(what)) return this.#setTap(thrownTap(what, this.control.tap), y);
     const { calls, immersionCalls } = this.#memory;
     switch (what) {
+      case 'tapWarm':
+      case 'tapPeak':
+      case 'tapDone':
+        return this.#setTap(thrownTap(what, this.control.tap), y);
       case 'stat':
         this.#memory = { ...this.#memory, calls: { ...calls, hotWater: !calls.hotWater } };
         return [calls.hotWater ? 'statSatisfied' : 'hotWaterCalled', ...this.settle(y)];
@@ -285,11 +287,11 @@ export class System {
   }
 
   #regroup(y: number[]): void {
-    const net = () => {
+    const heats = () => {
       this.derivative.at(y);
-      return this.derivative.net;
+      return this.derivative.layerHeats(y);
     };
-    regroup(this.control.pools, y, net, this.plant.cylinder.layers);
+    regroup(this.control.pools, y, heats, this.plant.cylinder.layers);
   }
 }
 

@@ -11,10 +11,6 @@ export const tapSwitches = ['tapWarm', 'tapPeak', 'tapDone'] as const satisfies 
 
 export type TapSwitch = (typeof tapSwitches)[number];
 
-export function isTapSwitch(what: Switch): what is TapSwitch {
-  return (tapSwitches as readonly Switch[]).includes(what);
-}
-
 /** Where the state holds the hot water that arrives at the tap. */
 export function arrivingSlot({ tapPipe }: Plant, slots: Slots): number {
   return tapPipe === null ? slots.layers - 1 : slots.tapPipe + tapPipe.cells - 1;

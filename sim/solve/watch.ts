@@ -37,22 +37,17 @@ export class Watch {
     const system = this.#system;
     const { switches } = system;
     inside.advance(from, to, now);
+    const atEnd = (slot: number) => now[slot];
+    const evaluated = () => now; // as it was taken up
     for (let which = 0; which < switches.length; which++) {
-      ends[which] = system.crossing(switches[which], (slot) => now[slot], alreadyEvaluated);
+      ends[which] = system.crossing(switches[which], atEnd, evaluated);
     }
     let first: Thrown | null = null;
     for (let which = 0; which < switches.length; which++) {
       const what = switches[which];
       const past = ends[which] > 0 ? to : this.#turn(what);
       if (past === null) continue;
-      const borders = what === 'merge' ? invertedBorders(system.control.pools, now) : undefined;
-      const g = (time: Seconds) =>
-        system.crossing(
-          what,
-          (slot) => inside.value(slot, time),
-          () => system.derivative.at(inside.stateAt(time)),
-          borders,
-        );
+      const g = this.#along(what, now);
       // A switch found before may come earlier: is this one thrown by then?
       const last: Seconds = Math.min(first?.at ?? to, past);
       const atLast: number = last === to ? ends[which] : g(last);
@@ -61,11 +56,27 @@ export class Watch {
     return first;
   }
 
+  /** Its crossing function at a time inside the step. @param now  state at the end of the step, [slot] */
+  #along(what: Switch, now: readonly number[]): (time: Seconds) => number {
+    const { inside } = this;
+    const system = this.#system;
+    const borders = what === 'merge' ? invertedBorders(system.control.pools, now) : undefined;
+    return (time) =>
+      system.crossing(
+        what,
+        (slot) => inside.value(slot, time),
+        () => {
+          const state = inside.stateAt(time);
+          system.derivative.at(state);
+          return state;
+        },
+        borders,
+      );
+  }
+
   /** Where what a switch looks at turns back inside the step, and may have passed its threshold meanwhile; else null. */
   #turn(what: Switch): Seconds | null {
     const slot = switchSlot(what, this.#system.slots, this.#system.plant);
     return slot === null ? null : this.inside.turningTime(slot);
   }
 }
-
-const alreadyEvaluated = () => {};

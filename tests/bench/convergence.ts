@@ -1,26 +1,27 @@
+import { TOLERANCE } from '../../sim/run/simulate.ts';
 import { convergenceVariants, referenceRecovery, recoveryAt } from '../make/convergence.ts';
 
 // Recovery time against layers and tolerance. Prints a table; `tests/sim/run/convergence.test.ts`
 // holds the half per cent on fewer points.
 
 const LAYERS = [12, 24, 36, 48, 72, 96, 144, 192];
-const TOLERANCES = [1e-2, 1e-3, 1e-4, 1e-5, 1e-6, 1e-7];
+const TOLERANCES = [1e-2, 1e-3, TOLERANCE, 1e-4, 1e-5, 1e-6, 1e-7];
 
 let worst = 0;
 for (const [name, variant] of convergenceVariants) {
   const finest = referenceRecovery(variant);
   console.log(`\n${name}: converged ${(finest / 60).toFixed(3)} min (192 layers, 1e-6 K)`);
-  console.log('layers at 1e-4 K   minutes   off by %    calls');
-  for (const layers of LAYERS) line(String(layers), recoveryAt(variant, layers, 1e-4), finest);
+  console.log(`layers at ${TOLERANCE} K minutes   off by %    calls`);
+  for (const layers of LAYERS) line(String(layers), recoveryAt(variant, layers, TOLERANCE), finest);
   console.log('kelvins, 48 layers minutes   off by %    calls');
   for (const tolerance of TOLERANCES) {
     line(tolerance.toExponential(), recoveryAt(variant, 48, tolerance), finest);
   }
-  worst = Math.max(worst, Math.abs(recoveryAt(variant, 48, 1e-4).recovery / finest - 1));
+  worst = Math.max(worst, Math.abs(recoveryAt(variant, 48, TOLERANCE).recovery / finest - 1));
 }
 const verdict = worst < 0.005 ? 'within' : 'NOT within';
 console.log(
-  `\nThe default, 48 layers and 1e-4 K, is at worst ${(worst * 100).toFixed(3)} % off: ${verdict} 0.5 %.`,
+  `\nThe default, 48 layers and ${TOLERANCE} K, is at worst ${(worst * 100).toFixed(3)} % off: ${verdict} 0.5 %.`,
 );
 
 function line(name: string, found: { recovery: number; calls: number }, finest: number): void {

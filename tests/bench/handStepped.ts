@@ -20,7 +20,8 @@ export function handStepped(variant: Variant, step: number): { recovery: number;
   // alone: the pools of the run are not used
   const rate = (at: readonly number[]): number[] => {
     const rates = [...derivative.at(at)];
-    for (let i = 0; i < layers; i++) rates[i] = derivative.net[i] / layerCapacity;
+    const heats = derivative.layerHeats(at);
+    for (let i = 0; i < layers; i++) rates[i] = heats[i] / layerCapacity;
     return rates;
   };
   const ahead = (k: readonly number[], h: number) => y.map((value, i) => value + h * k[i]);

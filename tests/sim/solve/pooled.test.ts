@@ -29,10 +29,19 @@ describe('integration with one number for each pool', () => {
       times[0].push(to);
       return null;
     });
-    const pooled = new Pooled(4, 5).integrate(pools, cooling, 0, start, 900, settings, (_, to) => {
-      times[1].push(to);
-      return null;
-    });
+    const pooled = new Pooled(4, 5).integrate(
+      pools,
+      [],
+      cooling,
+      0,
+      start,
+      900,
+      settings,
+      (_, to) => {
+        times[1].push(to);
+        return null;
+      },
+    );
     expect(times[1]).toHaveLength(times[0].length);
     times[0].forEach((time, step) => {
       expect(Math.abs(times[1][step] - time)).toBeLessThan(1e-6); // errors are weighed alike to rounding
@@ -45,7 +54,7 @@ describe('integration with one number for each pool', () => {
 
   test('keeps the two layers of a pool equal to the last bit, in each step and at an event', () => {
     const pooled = new Pooled(4, 5);
-    const piece = pooled.integrate(pools, cooling, 0, start, 900, settings, (from, to, y) => {
+    const piece = pooled.integrate(pools, [], cooling, 0, start, 900, settings, (from, to, y) => {
       expect(y[2]).toBe(y[1]);
       return to > 400 ? { time: (from + to) / 2, state: [...y] } : null;
     });

@@ -5,7 +5,7 @@ import {
   largestInversion,
   largestSinking,
   makePools,
-  poolRates,
+  type Pools,
   regroup,
 } from '../../../sim/solve/pools.ts';
 
@@ -16,6 +16,16 @@ function regrouped(profile: readonly number[], net: readonly number[] = profile.
   const heats = Float64Array.from(net);
   regroup(pools, T, () => heats, T.length);
   return { T, pools, heats, firsts: Array.from(pools.first.slice(0, pools.count)) };
+}
+
+/** Rate of each layer when its pool shares the heat of its layers, K/s. */
+function meanRates({ first, count }: Pools, heats: Float64Array, capacity: number): number[] {
+  const rates = new Array<number>(heats.length).fill(0);
+  for (let pool = 0; pool < count; pool++) {
+    const part = heats.slice(first[pool], first[pool + 1]);
+    rates.fill(sum(part) / (capacity * part.length), first[pool], first[pool + 1]);
+  }
+  return rates;
 }
 
 const sum = (values: ArrayLike<number>) => Array.from(values).reduce((a, b) => a + b, 0);
@@ -78,11 +88,7 @@ describe('mixing of what is inverted', () => {
 
 describe('pools of what convects together', () => {
   test('four equal layers heated by 100 W at the base warm as one', () => {
-    const { pools, heats, firsts } = regrouped([20, 20, 20, 20], [100, 0, 0, 0]);
-    const rates = new Array<number>(4).fill(0);
-    poolRates(pools, heats, 1000, rates);
-    expect(firsts).toEqual([0]);
-    expect(rates).toEqual([0.025, 0.025, 0.025, 0.025]);
+    expect(regrouped([20, 20, 20, 20], [100, 0, 0, 0]).firsts).toEqual([0]);
   });
 
   test('four equal layers heated by 100 W at the third leave the two below alone', () => {
@@ -97,8 +103,7 @@ describe('pools of what convects together', () => {
     fc.assert(
       fc.property(anyNet, (net) => {
         const { pools, heats } = regrouped(new Array(40).fill(30), net);
-        const rates = new Array<number>(40).fill(0);
-        poolRates(pools, heats, 18_000, rates);
+        const rates = meanRates(pools, heats, 18_000);
         expect(largestSinking(pools, heats, rates, 18_000)).toBeLessThan(1e-8); // rounding of 5 kW
         for (let i = 1; i < 40; i++) expect(rates[i]).toBeGreaterThanOrEqual(rates[i - 1]);
         expect(Math.abs(18_000 * sum(rates) - sum(net))).toBeLessThan(1e-7); // no heat lost
