@@ -15,8 +15,13 @@ import { workerTimes } from './workerTimes.ts';
 
 // What a run costs. Prints medians; asserts nothing, for a timing is a fact about one machine.
 
-// an ideal boiler and a given flow: coil, cylinder and output limit only
+// an ideal boiler and a given flow; once satisfied it heats rooms, which call every twenty minutes
 const cold = plainVariant('ideal boiler');
+/** Coil, cylinder and output limit only. */
+const coilOnly: Variant = {
+  ...cold,
+  heating: { ...cold.heating, arrangement: 'hotWaterOnly' },
+};
 const hour = 3600;
 const WARMING = 100; // runs until the engine has compiled what is used most
 
@@ -66,7 +71,14 @@ function row(name: string, ms: number, calls: number | string, note = ''): void 
 }
 
 console.log(`\nReheat: median of 61 runs, after ${WARMING}${' '.repeat(10)}      time    calls`);
-const bars = { cold: 'bar 2 ms', thermocline: 'bar 10 ms' };
+const only = timed(longer(coilOnly, 2));
+row(
+  'coil, cylinder and output limit only, 2 h',
+  only.ms,
+  only.run.cost.derivativeCalls,
+  'bar 2 ms',
+);
+const bars = { cold: '', thermocline: 'bar 10 ms' };
 for (const [name, variant] of Object.entries({ cold, thermocline })) {
   const base = timed(longer(variant, 2));
   row(`${name}, 2 h, 48 layers`, base.ms, base.run.cost.derivativeCalls, bars[name as 'cold']);
