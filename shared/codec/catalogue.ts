@@ -120,17 +120,11 @@ function readEntry(
   const wrong = (code: string, message: string) => ({
     problem: inFile(`row ${row}`, code, message),
   });
-  if (cells.length !== fields.length + 2) {
-    return wrong(
-      'cells',
-      `it has ${cells.length} cells where the header has ${fields.length + 2}.`,
-    );
-  }
+  const read = readOverrides(cells, fields, row, first.length);
+  if ('problem' in read) return read;
   const [name, source] = cells.map((cell) => cell.trim());
   const problem = wordsProblem(name, source);
   if (problem !== null) return wrong('words', problem);
-  const read = readOverrides(cells.slice(2), fields, row);
-  if ('problem' in read) return read;
   if (read.overrides.length === 0) return wrong('empty', `${clipped(name)} has no settings.`);
   for (const [path, value] of read.overrides) {
     const field = fields.find((each) => each.path === path) as Field;

@@ -36,21 +36,27 @@ export function readHeader(
   return problems.length > 0 ? { problems } : { fields };
 }
 
-/** The settings of one row, or the first thing that has to be put right in it. @param row  from 1 */
+/**
+ * The settings of one row, or the first thing that has to be put right in it.
+ * @param row   from 1
+ * @param from  place of the first setting among the cells
+ */
 export function readOverrides(
   cells: readonly string[],
   fields: readonly Field[],
   row: number,
+  from = 0,
 ): { readonly overrides: readonly Override[] } | { readonly problem: Problem } {
   const no = (code: string, message: string) => ({
     problem: inFile(`row ${row}`, code, message),
   });
-  if (cells.length !== fields.length) {
-    return no('cells', `it has ${cells.length} cells where the header has ${fields.length}.`);
+  const wanted = from + fields.length;
+  if (cells.length !== wanted) {
+    return no('cells', `it has ${cells.length} cells where the header has ${wanted}.`);
   }
   const overrides: Override[] = [];
   for (const [column, field] of fields.entries()) {
-    const cell = cells[column].trim();
+    const cell = cells[from + column].trim();
     if (cell === '') continue;
     const read = settingFromText(cell, field);
     if ('value' in read) {

@@ -53,7 +53,8 @@ async function computed(
   const [from, to] = bounds(part, points.count);
   const content = [toFile(base), points.content, measures.map(askedFileKey), crew.program];
   const mark = createHash('sha256').update(JSON.stringify(content)).digest('hex').slice(0, 12);
-  const kind = { base, paths: points.paths, measures, form, mark };
+  const { words, paths } = points;
+  const kind = { base, words, paths, measures, form, mark };
   // in the first part alone, so that the parts one after the other are the whole
   const head = part.number === 1 ? headLine(kind) : '';
   let finished: Finished = { rows: 0, bytes: 0, early: 0 };

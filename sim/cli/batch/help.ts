@@ -30,11 +30,12 @@ A study:
 base starts from "example", from "file" (a variant, found from where the study is) or from the
 defaults, and "settings" put over it as in a variant's file. In place of "grid" a study may have
 "rows", the name of a CSV file with a setting in each column, named as --settings names it with its
-unit, and a row for each point; an empty cell leaves the setting as it is. Of a grid the last
-setting changes from row to row.
+unit, and a row for each point; an empty cell leaves the setting as it is. The columns "name" and
+"source" may come first, as in a catalogue saved from the app. Of a grid the last setting changes
+from row to row.
 
 Each row has its number, a mark of the study and the program (rows with the same mark belong
-together), the settings, the measures in the unit their name ends in with every digit, and a note
+together), its name and source where the table has them, the settings, the measures in the unit their name ends in with every digit, and a note
 where a value is missing. Rows come in order, whatever the number of workers.
 
 Killed at any moment and started again with --resume, FILE comes out the same to the byte. The parts

@@ -3,17 +3,20 @@ import { cautionsOf } from '../../../shared/cautions.ts';
 import { csvCell } from '../../../shared/codec/csvCell.ts';
 import { fieldAt } from '../../../shared/fields.ts';
 import { filePathOf } from '../../../shared/fileKeys.ts';
-import { type Override, withOverrides } from '../../../shared/grid.ts';
+import { withOverrides } from '../../../shared/grid.ts';
 import { gapSentences, type Point } from '../../../shared/point.ts';
 import { fromSI } from '../../../shared/units.ts';
 import { type FieldPath, settingOf, type Variant } from '../../../shared/variant.ts';
 import { pointOf } from '../../run/pointOf.ts';
 import { toEnd } from '../../run/toEnd.ts';
 import type { RowForm } from './args.ts';
+import type { PointRow, Word } from './points.ts';
 
 /** Rows to be computed, by themselves: plain data that can be handed to a worker. */
 export interface Task {
   readonly base: Variant;
+  /** What each row is called, where its table says. */
+  readonly words: readonly Word[];
   /** The settings that change. */
   readonly paths: readonly FieldPath[];
   readonly measures: readonly Asked[];
@@ -22,8 +25,7 @@ export interface Task {
   readonly mark: string;
   /** Number of the first row, from 1. */
   readonly from: number;
-  /** The settings of each row over the base. */
-  readonly rows: readonly (readonly Override[])[];
+  readonly rows: readonly PointRow[];
 }
 
 /** Rows as they are written, a line each. */
@@ -50,10 +52,10 @@ export function computeRows(task: Task): Done {
   const cautions = new Map<string, CautionCount>();
   let text = '';
   let early = 0;
-  for (const [index, overrides] of task.rows.entries()) {
-    const variant = withOverrides(task.base, overrides);
+  for (const [index, { settings, words }] of task.rows.entries()) {
+    const variant = withOverrides(task.base, settings);
     const point = toEnd(pointOf(variant, task.measures));
-    text += `${rowLine(task, task.from + index, variant, point)}\n`;
+    text += `${rowLine(task, task.from + index, words, variant, point)}\n`;
     if (point.gaps.some((gap) => gap?.kind === 'endedEarly')) early++;
     if (point.gaps.some((gap) => gap?.kind === 'notPossible')) continue;
     addCautions(
@@ -85,8 +87,8 @@ export function addCautions(
 }
 
 /** The first line of rows that are comma-separated; none for JSON, which has the names in every line. */
-export function headLine({ form, paths, measures }: Pick<Task, 'form' | 'paths' | 'measures'>) {
-  return form === 'csv' ? `${namesOf(paths, measures).map(csvCell).join(',')}\n` : '';
+export function headLine(task: Pick<Task, 'form' | 'words' | 'paths' | 'measures'>): string {
+  return task.form === 'csv' ? `${namesOf(task).map(csvCell).join(',')}\n` : '';
 }
 
 /** What every row of a number begins with. @param row  from 1 */
@@ -94,8 +96,14 @@ export function rowStart({ form, mark }: Pick<Task, 'form' | 'mark'>, row: numbe
   return form === 'csv' ? `${row},${mark},` : `{"row":${row},"study":"${mark}",`;
 }
 
-/** One row: its number and mark, the settings that change, the measures with every digit, and what there is to say. */
-function rowLine(task: Task, row: number, variant: Variant, point: Point): string {
+/** One row: its number and mark, what it is called, the settings that change, the measures with every digit, and what there is to say. */
+function rowLine(
+  task: Task,
+  row: number,
+  words: readonly string[],
+  variant: Variant,
+  point: Point,
+): string {
   const settings = task.paths.map((path) => {
     const field = fieldAt(path);
     const value = settingOf(variant, path);
@@ -103,16 +111,17 @@ function rowLine(task: Task, row: number, variant: Variant, point: Point): strin
   });
   const values = task.measures.map((key, at) => askedFileValue(key, point.values[at]));
   const said = gapSentences(point).join(' ');
-  const cells = [row, task.mark, ...settings, ...values, said === '' ? null : said];
+  const cells = [row, task.mark, ...words, ...settings, ...values, said === '' ? null : said];
   if (task.form === 'csv') return cells.map(csvCell).join(',');
-  const names = namesOf(task.paths, task.measures);
+  const names = namesOf(task);
   return `{${cells.map((cell, at) => `${JSON.stringify(names[at])}:${JSON.stringify(cell)}`).join(',')}}`;
 }
 
-function namesOf(paths: readonly FieldPath[], measures: readonly Asked[]): string[] {
+function namesOf({ words, paths, measures }: Pick<Task, 'words' | 'paths' | 'measures'>): string[] {
   return [
     'row',
     'study',
+    ...words,
     ...paths.map((path) => filePathOf(fieldAt(path))),
     ...measures.map(askedFileKey),
     'note',

@@ -19,12 +19,13 @@ const rows = [
 test('4 measures of 3 variants side by side are, to the last bit, those of a batch', () => {
   const { text } = computeRows({
     base,
+    words: [],
     paths: [],
     measures: comparedApart,
     form: 'ndjson',
     mark: '',
     from: 1,
-    rows,
+    rows: rows.map((settings) => ({ settings, words: [] })),
   });
   const lines = text.trimEnd().split('\n');
   // a pool that computes here as its workers do

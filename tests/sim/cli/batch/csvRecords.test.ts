@@ -78,6 +78,31 @@ test.each([
     'coil.areaSquareMetres\n1\n=2+2\n',
     'table.csv, row 2: Coil area holds “=2+2”, which looks like a formula; formulas are not worked out: write the value.',
   ],
+  [
+    'of names without settings',
+    'name,source\nSmall coil,invented\n',
+    'table.csv: the header has no setting after its words.',
+  ],
+  [
+    'with a source and no name',
+    'source,coil.areaSquareMetres\ninvented,1\n',
+    'table.csv, column 1: source is not a setting; a setting is named with its group and unit, such as coil.areaSquareMetres.',
+  ],
+  [
+    'with a name left empty',
+    'name,coil.areaSquareMetres\nSmall coil,1\n ,2\n',
+    'table.csv, row 2: it needs a name.',
+  ],
+  [
+    'with a name that is a formula',
+    'name,coil.areaSquareMetres\n=1+1,1\n',
+    'table.csv, row 1: the name “=1+1” looks like a formula to a spreadsheet; begin it with a letter or a figure.',
+  ],
+  [
+    'with a cell too few',
+    'name,source,coil.areaSquareMetres\nSmall coil,1\n',
+    'table.csv, row 1: it has 2 cells where the header has 3.',
+  ],
 ])('a table that is %s', async (_what, text, sentence) => {
   expect(await table(text)).toEqual([sentence]);
 });
@@ -93,8 +118,8 @@ test('rows 3 to 5 of 6 are read without the others', async () => {
   if (Array.isArray(found)) throw new Error(found[0]);
   expect(found.count).toBe(6);
   const rows: unknown[] = [];
-  for await (const some of found.between(2, 5)) rows.push(...some.flat());
-  expect(rows).toEqual([3, 4, 5].map((area) => ['coil.area', area]));
+  for await (const some of found.between(2, 5)) rows.push(...some);
+  expect(rows).toEqual([3, 4, 5].map((area) => ({ settings: [['coil.area', area]], words: [] })));
 });
 
 test('1 row more than there may be is one sentence', async () => {
