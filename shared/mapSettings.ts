@@ -1,6 +1,7 @@
 import type { Asked } from './asked.ts';
 import { type Field, fieldAt, fieldsOf, groupLabels, type NumberField } from './fields.ts';
 import { choiceAxis, type Override, withOverrides } from './grid.ts';
+import { filePathOf } from './fileKeys.ts';
 import { limitsOf } from './problems/ranges.ts';
 import { fromSI } from './units.ts';
 import { type FieldPath, type Group, groups, settingOf, type Variant } from './variant.ts';
@@ -35,6 +36,15 @@ function hasSay(field: Field, variant: Variant): boolean {
 /** What else a variant must say for a setting to have a say: a coil whose area is mapped is known by its area. */
 export function impliedBy(path: FieldPath): readonly Override[] {
   return implied[path] ?? [];
+}
+
+/** That a setting has no say in a variant, and what would give it one; null where it has. */
+export function withoutSayWords(variant: Variant, path: FieldPath): string | null {
+  const field = fieldAt(path);
+  if (field.matters?.(variant) ?? true) return null;
+  const needs = impliedBy(path).map(([other, value]) => `${filePathOf(fieldAt(other))} ${value}`);
+  const cure = hasSay(field, variant) ? `; it would have with ${needs.join(' and ')}` : '';
+  return `${filePathOf(field)} has no say here${cure}.`;
 }
 
 /**

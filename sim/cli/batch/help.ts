@@ -35,8 +35,9 @@ unit, and a row for each point; an empty cell leaves the setting as it is. The c
 from row to row.
 
 Each row has its number, a mark of the study and the program (rows with the same mark belong
-together), its name and source where the table has them, the settings, the measures in the unit their name ends in with every digit, and a note
-where a value is missing. Rows come in order, whatever the number of workers.
+together), its name and source where the table has them, the settings, the measures in the unit
+their name ends in with every digit, and a note where a value is missing or a setting has no say.
+Rows come in order, whatever the number of workers.
 
 Killed at any moment and started again with --resume, FILE comes out the same to the byte. The parts
 of --part, one after the other, are the whole; a CSV header stands in part 1 alone. So any queue can

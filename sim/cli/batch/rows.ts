@@ -4,6 +4,7 @@ import { csvCell } from '../../../shared/codec/csvCell.ts';
 import { fieldAt } from '../../../shared/fields.ts';
 import { filePathOf } from '../../../shared/fileKeys.ts';
 import { withOverrides } from '../../../shared/grid.ts';
+import { withoutSayWords } from '../../../shared/mapSettings.ts';
 import { gapSentences, type Point } from '../../../shared/point.ts';
 import { fromSI } from '../../../shared/units.ts';
 import { type FieldPath, settingOf, type Variant } from '../../../shared/variant.ts';
@@ -55,7 +56,9 @@ export function computeRows(task: Task): Done {
   for (const [index, { settings, words }] of task.rows.entries()) {
     const variant = withOverrides(task.base, settings);
     const point = toEnd(pointOf(variant, task.measures));
-    text += `${rowLine(task, task.from + index, words, variant, point)}\n`;
+    const idle = settings.flatMap(([path]) => withoutSayWords(variant, path) ?? []);
+    const said = [...gapSentences(point), ...idle].join(' ');
+    text += `${rowLine(task, task.from + index, words, variant, point, said)}\n`;
     if (point.gaps.some((gap) => gap?.kind === 'endedEarly')) early++;
     if (point.gaps.some((gap) => gap?.kind === 'notPossible')) continue;
     addCautions(
@@ -103,6 +106,7 @@ function rowLine(
   words: readonly string[],
   variant: Variant,
   point: Point,
+  said: string,
 ): string {
   const settings = task.paths.map((path) => {
     const field = fieldAt(path);
@@ -110,7 +114,6 @@ function rowLine(
     return field.kind === 'number' ? fromSI(Number(value), field.unit) : value;
   });
   const values = task.measures.map((key, at) => askedFileValue(key, point.values[at]));
-  const said = gapSentences(point).join(' ');
   const cells = [row, task.mark, ...words, ...settings, ...values, said === '' ? null : said];
   if (task.form === 'csv') return cells.map(csvCell).join(',');
   const names = namesOf(task);

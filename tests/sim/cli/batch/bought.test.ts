@@ -9,6 +9,7 @@ import { withOverrides } from '../../../../shared/grid.ts';
 import { loadStudy } from '../../../../sim/cli/batch/load.ts';
 import type { PointRow } from '../../../../sim/cli/batch/points.ts';
 import { computeRows, headLine } from '../../../../sim/cli/batch/rows.ts';
+import { type Variant, withSetting } from '../../../../shared/variant.ts';
 import { pointOf } from '../../../../sim/run/pointOf.ts';
 import { toEnd } from '../../../../sim/run/toEnd.ts';
 
@@ -52,6 +53,26 @@ test('a catalogue saved from the app is a study: 12 rows with name and source, e
     return row.recoveryMinutes;
   });
   expect(new Set(minutes).size).toBeGreaterThan(8); // they do differ
+});
+
+test('a coil’s area in a study of a coil known by its tube: the note says it has no say, and with what it would', async () => {
+  const task = await taskOf('ndjson');
+  const path = 'coil.area' as const;
+  const rowsOf = (base: Variant) =>
+    computeRows({
+      ...task,
+      base,
+      words: [],
+      paths: [path],
+      rows: [{ settings: [[path, 1.5]], words: [] }],
+    });
+  const byTube = JSON.parse(rowsOf(task.base).text);
+  expect(byTube.note).toBe(
+    'coil.areaSquareMetres has no say here; it would have with coil.given area.',
+  );
+  const byArea = JSON.parse(rowsOf(withSetting(task.base, 'coil.given', 'area')).text);
+  expect(byArea.note).toBeNull();
+  expect(byArea.recoveryMinutes).toBeLessThan(byTube.recoveryMinutes);
 });
 
 test('as CSV the names stand after number and mark, quoted where they hold a comma', async () => {
