@@ -44,17 +44,27 @@ export function lineLabels(
       { key, name, value: text(last.value), quiet, x: frame.x(last.at), y: frame.y(last.value) },
     ];
   });
-  const insideLeft = (label: EndLabel) => label.x + 12;
-  const fitsInside = (label: EndLabel) =>
-    insideLeft(label) + textWidth(`${label.name} ${label.value}`) < frame.right - 2;
-  const inside = labels.filter(fitsInside);
-  const outside = labels.filter((label) => !fitsInside(label));
+  const { inside, outside } = sorted(labels, frame.right - 2);
   return {
     inside,
     outside,
     insideLeft: Math.max(0, ...inside.map(insideLeft)),
     insideBand: bandAbove(outside, inside, frame),
   };
+}
+
+/** Names with room beside the ends of their lines, and the others; all of them outside where a line to one would cross another. */
+function sorted(labels: readonly EndLabel[], right: number) {
+  const end = (label: EndLabel) => insideLeft(label) + textWidth(`${label.name} ${label.value}`);
+  const inside = labels.filter((label) => end(label) < right);
+  const outside = labels.filter((label) => end(label) >= right);
+  const mayCross = inside.some((name) => outside.some(({ x }) => x < end(name)));
+  return mayCross ? { inside: [], outside: labels } : { inside, outside };
+}
+
+/** Where the name of a line that ends inside the frame starts, pixels. */
+function insideLeft({ x }: EndLabel): number {
+  return x + 12;
 }
 
 /**

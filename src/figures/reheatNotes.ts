@@ -32,7 +32,7 @@ const height = 15;
  * that finds no free place is named beside the frame.
  * @param others  results of other variants, whose reading is drawn too
  * @param lines   every other line drawn in the frame
- * @param labels  names at line ends inside the frame, with the pixels they may take
+ * @param labels  names at line ends, and the pixels that those inside the frame may take
  */
 export function reheatNotes(
   result: Result,
@@ -40,7 +40,7 @@ export function reheatNotes(
   others: readonly Result[],
   lines: readonly FigureLine[],
   frame: Frame,
-  labels: Pick<Labels, 'inside' | 'insideLeft' | 'insideBand'>,
+  labels: Labels,
 ): { notes: Note[]; dots: Dot[]; beside: EndLabel[] } {
   const { setPoint, differential } = result.variant.stat;
   const drawn: (readonly Point[])[] = lines.flatMap((line) =>
@@ -50,6 +50,7 @@ export function reheatNotes(
     drawn.push(...linePieces(trace.time, trace.of.sensor, frame.x, frame.y));
   }
   drawn.push(...betweenFlowAndReturn(result, frame));
+  drawn.push(...leaders(labels.outside, setPoint, frame));
   const places = endPlaces(labels.inside, labels.insideBand);
   const taken: Box[] = labels.inside.map((label, index) => ({
     x: label.x,
@@ -108,6 +109,26 @@ function betweenFlowAndReturn({ trace }: Result, frame: Frame): Point[][] {
   return [0.2, 0.4, 0.6, 0.8].flatMap((share) => {
     const between = coilInlet.map((flow, index) => flow + share * (coilOutlet[index] - flow));
     return linePieces(trace.time, between, frame.x, frame.y);
+  });
+}
+
+/**
+ * The lines from where a line ends in the frame to its name beside it; also where they would be with one name more beside the
+ * frame, of a level that finds no place in it.
+ */
+function leaders(outside: readonly EndLabel[], level: number, frame: Frame): Point[][] {
+  return [outside, [...outside, { y: frame.y(level) }]].flatMap((names) => {
+    const places = endPlaces(names, frame);
+    return outside.flatMap(({ x, y }, index): Point[][] =>
+      x < frame.right - 2
+        ? [
+            [
+              [x, y],
+              [frame.right + 9, places[index]],
+            ],
+          ]
+        : [],
+    );
   });
 }
 

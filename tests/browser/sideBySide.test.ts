@@ -4,7 +4,7 @@ import { page, userEvent } from 'vitest/browser';
 import { differenceText } from '../../shared/sentences/compare.ts';
 import { withSetting } from '../../shared/variant.ts';
 import { simulateToEnd } from '../../sim/run/simulate.ts';
-import { clashes, drawnTexts } from './figures/drawnTexts.ts';
+import { clashes, drawnTexts, struckThrough } from './figures/drawnTexts.ts';
 import { cooler, first, four, larger, plain, shown } from './sideBySideShown.ts';
 
 describe('4 variants', () => {
@@ -107,6 +107,7 @@ describe.each([
     await expect.poll(() => container.querySelectorAll('svg .line.side').length).toBe(4);
     expect((await axe.run(container)).violations.map(({ id }) => id)).toEqual([]);
     expect(clashes(drawnTexts())).toEqual([]);
+    expect(struckThrough()).toEqual([]);
     expect(document.documentElement.scrollWidth).toBeLessThanOrEqual(width);
   });
 });

@@ -1,5 +1,5 @@
 import axe from 'axe-core';
-import { clashes, drawnTexts } from './drawnTexts.ts';
+import { clashes, drawnTexts, struckThrough } from './drawnTexts.ts';
 
 /** Where the one figure on the page breaks a rule of access, leaves it or overlaps, in words. */
 export async function breaches(container: Element, width: number): Promise<string[]> {
@@ -11,6 +11,7 @@ export async function breaches(container: Element, width: number): Promise<strin
   return [
     ...violations.map(({ id, nodes }) => `${id}: ${nodes[0].html}`),
     ...outside.map((text) => `"${text.textContent}" leaves the page`),
+    ...struckThrough(),
     ...clashes(drawnTexts()).map((pair) => `${pair} overlap`),
   ];
 }

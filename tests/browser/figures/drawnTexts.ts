@@ -16,6 +16,27 @@ export function drawnTexts(): DrawnText[] {
     }));
 }
 
+/** Texts that a line from a name to its curve strikes through, apart from that name. */
+export function struckThrough(): string[] {
+  return [...document.querySelectorAll<SVGPathElement>('.drawn path.leader')].flatMap((leader) => {
+    const matrix = leader.getScreenCTM();
+    if (matrix === null) return [];
+    const length = leader.getTotalLength();
+    const points = Array.from({ length: 65 }, (_, step) =>
+      leader.getPointAtLength((length * step) / 64).matrixTransform(matrix),
+    );
+    const texts = [...(leader.closest('svg')?.querySelectorAll('text') ?? [])];
+    return texts
+      .filter((text) => text !== leader.nextElementSibling)
+      .filter((text) => {
+        const { left, right, top, bottom } = text.getBoundingClientRect();
+        // a line of text is 3 px taller than its letters, above and below
+        return points.some(({ x, y }) => x > left && x < right && y > top + 3 && y < bottom - 3);
+      })
+      .map((text) => `a line strikes through ${text.textContent}`);
+  });
+}
+
 /** Pairs of texts that overlap. */
 export function clashes(all: readonly DrawnText[]): string[] {
   return all.flatMap((one, index) =>

@@ -10,7 +10,7 @@ import { simulateToEnd } from '../../../sim/run/simulate.ts';
 import ReheatCurve from '../../../src/figures/ReheatCurve.svelte';
 import { TimeCursor } from '../../../src/state/TimeCursor.svelte.ts';
 import { inventedResult } from '../../make/result.ts';
-import { clashes, drawnTexts } from './drawnTexts.ts';
+import { clashes, drawnTexts, struckThrough } from './drawnTexts.ts';
 
 const result = inventedResult(); // satisfied after 40 min
 const before = inventedResult({ recovery: 3120 });
@@ -29,23 +29,29 @@ describe.each([320, 390, 768, 1440])('the reheat curve at %i pixels', (width) =>
   test.each([
     ['alone', null],
     ['beside the former one', before],
-  ])('%s: no 2 texts overlap, all are 12 px or more and inside the page', async (_how, former) => {
-    await drawn(width, former);
-    const all = drawnTexts();
-    expect(all.length).toBeGreaterThan(14);
-    expect(clashes(all)).toEqual([]);
-    for (const { text, box, size } of all) {
-      expect(size, text).toBeGreaterThanOrEqual(12);
-      expect(box.left, text).toBeGreaterThanOrEqual(0);
-      expect(box.right, text).toBeLessThanOrEqual(width);
-    }
-  });
+  ])(
+    '%s: no 2 texts overlap, no line strikes one through, all are 12 px or more and inside the page',
+    async (_how, former) => {
+      await drawn(width, former);
+      const all = drawnTexts();
+      expect(all.length).toBeGreaterThan(14);
+      expect(clashes(all)).toEqual([]);
+      expect(struckThrough()).toEqual([]);
+      for (const { text, box, size } of all) {
+        expect(size, text).toBeGreaterThanOrEqual(12);
+        expect(box.left, text).toBeGreaterThanOrEqual(0);
+        expect(box.right, text).toBeLessThanOrEqual(width);
+      }
+    },
+  );
 });
 
 test.each(
-  presets.flatMap((preset) => [320, 1440].map((width) => [preset.title, width, preset] as const)),
+  presets.flatMap((preset) =>
+    [320, 390, 1440].map((width) => [preset.title, width, preset] as const),
+  ),
 )(
-  '"%s" at %i pixels: no 2 texts overlap and none leaves the page',
+  '"%s" at %i pixels: no 2 texts overlap, no line strikes one through and none leaves the page',
   async (_title, width, preset) => {
     const run = simulateToEnd(presetVariant(preset));
     const nearby = withSetting(run.variant, 'coil.scaleThickness', 0.002);
@@ -53,6 +59,7 @@ test.each(
       const { unmount } = await drawn(width, former, run);
       const all = drawnTexts();
       expect(clashes(all)).toEqual([]);
+      expect(struckThrough()).toEqual([]);
       expect(all.filter(({ box }) => box.left < 0 || box.right > width)).toEqual([]);
       await unmount();
     }
