@@ -65,7 +65,7 @@ function* studyPoint(
   value: number,
   countsCalls: boolean,
 ): Generator<number, StudyPoint> {
-  const plant = makePlant(cylinderAlone(variant));
+  const plant = makePlant(variant);
   const litres = (at: MarkedState | undefined) => (at ? usableIn(plant, at.snapshot.state) : null);
   const { start, first, called } = yield* drawnToCall(plant);
   const again = called
@@ -78,13 +78,13 @@ function* studyPoint(
     usableAtSatisfied: litres(first),
     usableAtCall: litres(called),
     reheatAfterCall: again?.mark.at ?? null,
-    callsPerDay: countsCalls && first ? yield* callsOnSecondDay(plant, first.snapshot) : null,
+    callsPerDay: countsCalls && first ? yield* callsOnSecondDay(variant) : null,
   };
 }
 
 /** Mixed water at 40 °C in the store as the stat calls, reheated first and then drawn at 10 l/min; null when it does not call. */
 export function* usableWhenCalled(variant: Variant): Generator<number, CubicMetres | null> {
-  const plant = makePlant(cylinderAlone(variant));
+  const plant = makePlant(variant);
   const { called } = yield* drawnToCall(plant);
   return called ? usableIn(plant, called.snapshot.state) : null;
 }
@@ -107,13 +107,6 @@ function* drawnToCall(plant: Plant): Generator<
   return { start, first, called };
 }
 
-/** Under priority the cylinder is heated as if there were no heating, and that runs faster. */
-function cylinderAlone(variant: Variant): Variant {
-  return variant.heating.arrangement === 'priority'
-    ? withSetting(variant, 'heating.arrangement', 'hotWaterOnly')
-    : variant;
-}
-
 /** Runs from a snapshot until a mark; nothing when it does not come in time. */
 function* until(
   plant: Plant,
@@ -127,12 +120,24 @@ function* until(
   return (yield* untilMark(new System(plant), options, fits)).found;
 }
 
-/** Calls for hot water on the second of two equal days, which starts as the first left it. */
-function* callsOnSecondDay(plant: Plant, from: Snapshot): Generator<number, number> {
+/** Calls for hot water on the second of two equal days after a reheat; the second starts as the first left it. */
+function* callsOnSecondDay(variant: Variant): Generator<number, number> {
+  const plant = makePlant(cylinderAlone(variant));
   const draws = [...dayPattern, ...dayPattern.map((draw) => ({ ...draw, at: draw.at + DAY }))];
+  const { duration } = variant.run;
+  const first = yield* until(plant, new System(plant).start(), 'statSatisfied', duration, []);
+  if (!first) return 0;
+  const from = first.snapshot;
   const run = march(new System(plant), { from, duration: 2 * DAY, draws, tolerance: TOLERANCE });
   const { marks } = yield* run;
   return marks.filter(({ mark }) => mark.kind === 'hotWaterCalled' && mark.at >= DAY).length;
+}
+
+/** Under priority the cylinder calls as often as if there were no heating, and that runs faster over days. */
+function cylinderAlone(variant: Variant): Variant {
+  return variant.heating.arrangement === 'priority'
+    ? withSetting(variant, 'heating.arrangement', 'hotWaterOnly')
+    : variant;
 }
 
 /** Values in order, the present one among them. */
