@@ -1,11 +1,11 @@
 /** Small makers of MathML presentation markup, so that a formula reads as one line of code. */
 
-/** A symbol: one letter is set in italics by MathML itself. */
-export const mi = (name: string): string => `<mi>${name}</mi>`;
+/** A symbol; one letter is marked, to be set in italics. */
+export const mi = (name: string): string =>
+  /^\p{L}\p{M}*$/u.test(name) ? `<mi class="letter">${name}</mi>` : `<mi>${name}</mi>`;
 
 /** A symbol with a subscript. */
-export const sub = (name: string, below: string): string =>
-  `<msub><mi>${name}</mi><mi>${below}</mi></msub>`;
+export const sub = (name: string, below: string): string => `<msub>${mi(name)}${mi(below)}</msub>`;
 
 /** A plain number. */
 export const mn = (value: number | string): string => `<mn>${value}</mn>`;

@@ -46,6 +46,19 @@ describe.each([
     }
   });
 
+  // a browser shows a lone letter as a character of its own for maths, blank where no font has it
+  test('every letter of a formula is a letter of the page’s own font, one by itself in italics', async () => {
+    const { container } = await shown(width);
+    const symbols = [...container.querySelectorAll('math mi')];
+    expect(symbols.length).toBeGreaterThan(200);
+    for (const symbol of symbols) {
+      const { textTransform, fontStyle } = getComputedStyle(symbol);
+      const isLetter = /^\p{L}$/u.test(symbol.textContent ?? '');
+      expect(textTransform, symbol.textContent ?? '').toBe('none');
+      expect(fontStyle, symbol.textContent ?? '').toBe(isLetter ? 'italic' : 'normal');
+    }
+  });
+
   test('the page does not scroll sideways, with 0 and with 19 workings opened one after the other', async () => {
     const { container, ideas } = await shown(width);
     expect(document.documentElement.scrollWidth).toBeLessThanOrEqual(width);

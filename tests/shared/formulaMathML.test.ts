@@ -32,7 +32,7 @@ test('a formula shows numbers for the terms that have one and symbols for the re
   expect(markup).toContain('<mn>150</mn>');
   expect(markup).toContain('<mn>7</mn>');
   expect(markup).toContain('<mi>ΔT</mi>');
-  expect(markup).toContain('<mi>t</mi>');
+  expect(markup).toContain('<mi class="letter">t</mi>');
 });
 
 test('a formula that names a term it does not have is a fault that says which', () => {
