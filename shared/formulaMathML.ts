@@ -7,11 +7,13 @@ import type { ClosureRecord, Term, TermValues } from './closureRecord.ts';
  *                symbol
  */
 export function formulaMathML(record: ClosureRecord, values?: TermValues): string {
-  const inner = record.formula.replace(/\{(\w+)\}/g, (_, key: string) => {
+  const inner = record.formula.replace(/(<msup>)?\{(\w+)\}/g, (_, power = '', key: string) => {
     const term = key === 'result' ? record.result : record.terms.find((t) => t.key === key);
     if (!term) throw new Error(`formula of ${record.key} names ${key}; expected one of its terms`);
     const value = values?.[key];
-    return value === undefined ? term.symbol : quantityMathML(term, value);
+    if (value === undefined) return power + term.symbol;
+    const quantity = quantityMathML(term, value);
+    return power + (power === '' ? quantity : bracketed(quantity));
   });
   return `<math display="block">${inner}</math>`;
 }
@@ -27,6 +29,14 @@ export function quantityMathML(term: Term, value: number): string {
   return value < 0
     ? `<mrow><mo>(</mo>${number}${unit}<mo>)</mo></mrow>`
     : `<mrow>${number}${unit}</mrow>`;
+}
+
+/** In brackets where a power behind it would seem to belong to its unit or its power of ten alone. */
+function bracketed(quantity: string): string {
+  const isOne = !quantity.includes('<mtext>') && !quantity.includes('<msup>');
+  return isOne || quantity.includes('<mo>(</mo>')
+    ? quantity
+    : `<mrow><mo>(</mo>${quantity}<mo>)</mo></mrow>`;
 }
 
 /** Plain figures between 0.001 and 100 000, powers of ten beyond. */

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { ClosureRecord, Term } from '../../shared/closureRecord.ts';
 import { formulaMathML, quantityMathML } from '../../shared/formulaMathML.ts';
+import { mn, mo, raised, row } from '../../shared/mathml.ts';
 import { heatUpTimeRecord } from '../../sim/closures/storedHeat.ts';
 
 const litres: Term = { key: 'V', symbol: '<mi>V</mi>', name: 'volume', unit: 'l', factor: 1000 };
@@ -33,6 +34,25 @@ test('a formula shows numbers for the terms that have one and symbols for the re
   expect(markup).toContain('<mn>7</mn>');
   expect(markup).toContain('<mi>ΔT</mi>');
   expect(markup).toContain('<mi class="letter">t</mi>');
+});
+
+test('the base of a power stands in brackets with its unit or its power of ten, a plain number without', () => {
+  const { result } = heatUpTimeRecord;
+  const powers: ClosureRecord = {
+    ...heatUpTimeRecord,
+    result,
+    terms: [litres, pure],
+    formula: row(raised('{V}', mn(2)), mo('·'), raised('{Ra}', mn(3))),
+  };
+  expect(formulaMathML(powers)).not.toContain('(');
+  const small = formulaMathML(powers, { V: 0.15, Ra: 7 });
+  expect(small).toContain('<msup><mrow><mo>(</mo><mrow><mn>150</mn>');
+  expect(small).toContain('<msup><mrow><mn>7</mn></mrow><mn>3</mn></msup>');
+  expect(formulaMathML(powers, { Ra: 9.14e6 })).toContain(
+    '<msup><mrow><mo>(</mo><mrow><mn>9.14</mn>',
+  );
+  // one pair is enough
+  expect(formulaMathML(powers, { Ra: -3 }).match(/<mo>\(<\/mo>/g)).toHaveLength(1);
 });
 
 test('a formula that names a term it does not have is a fault that says which', () => {
