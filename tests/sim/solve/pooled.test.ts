@@ -62,4 +62,31 @@ describe('integration with one number for each pool', () => {
     expect(piece.state[2]).toBe(piece.state[1]);
     expect(piece.state[1]).not.toBe(piece.state[0]);
   });
+
+  test('a slot that stands still is not carried: it comes back to the last bit, and the others within 1e-9', () => {
+    const still = { ...settings, absoluteTolerance: [...settings.absoluteTolerance, 1] };
+    const derivative = (y: ArrayLike<number>) => [...cooling(y), 0];
+    const carried: number[] = [];
+    const run = (standing: readonly number[]) =>
+      new Pooled(4, 6).integrate(
+        pools,
+        standing,
+        (y) => {
+          carried.push(y[5]);
+          return derivative(y);
+        },
+        0,
+        [...start, 1 / 3],
+        900,
+        still,
+        () => null,
+      ).state;
+    const all = run([]);
+    const without = run([5]);
+    expect(without[5]).toBe(1 / 3);
+    expect(new Set(carried)).toEqual(new Set([1 / 3])); // the derivative sees it all the while
+    without.forEach((value, slot) => {
+      expect(Math.abs(value - all[slot])).toBeLessThan(1e-9);
+    });
+  });
 });
