@@ -183,12 +183,20 @@ describe('keys', () => {
   });
 });
 
-test('on paper there are cautions, and 0 settings, steppers or Undo buttons', async () => {
-  const page = await open({ width: 1440, height: 900 });
+test('on paper there are cautions and a whole formula, and 0 settings, steppers, Undo or Close buttons', async () => {
+  const page = await open({ width: 794, height: 1123 }); // A4
+  await page.locator('.working .scroller').first().waitFor();
+  await page.getByRole('button', { name: 'Close' }).first().waitFor();
   await page.emulateMedia({ media: 'print' });
   await page.locator('.cautions').waitFor({ state: 'visible' }); // they come after the first result
   expect(await page.locator('#field-stat-setPoint').isVisible()).toBe(false);
   expect(await page.getByRole('button', { name: 'Undo' }).count()).toBe(0);
+  expect(await page.getByRole('button', { name: 'Close' }).count()).toBe(0);
+  const cut = await page
+    .locator('.working .scroller')
+    .first()
+    .evaluate((formula) => formula.scrollWidth - formula.clientWidth);
+  expect(cut).toBeLessThanOrEqual(0);
   await page.context().close();
 });
 
