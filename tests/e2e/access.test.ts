@@ -200,6 +200,27 @@ test('on paper there are cautions and a whole formula, and 0 settings, steppers,
   await page.context().close();
 });
 
+test.each(['system', 'dark'])(
+  'in the theme "%s" of a dark device paper is white and its ink black',
+  async (theme) => {
+    const page = await open({ width: 794, height: 1123 });
+    await page.evaluate((chosen) => {
+      document.documentElement.dataset.theme = chosen;
+    }, theme);
+    const token = (name: string) =>
+      page.evaluate(
+        (of) => getComputedStyle(document.documentElement).getPropertyValue(of).trim(),
+        name,
+      );
+    await page.emulateMedia({ colorScheme: 'dark' });
+    expect(await token('--paper')).toBe('#12161c');
+    await page.emulateMedia({ colorScheme: 'dark', media: 'print' });
+    expect(await token('--paper')).toBe('#fff');
+    expect(await token('--ink')).toBe('#1c2024');
+    await page.context().close();
+  },
+);
+
 /** One finger, from a point by a distance down the screen (negative is up), in 20 ms steps. */
 async function swipe(page: Page, x: number, y: number, distance: number): Promise<void> {
   const session: CDPSession = await page.context().newCDPSession(page);
