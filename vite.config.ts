@@ -40,6 +40,8 @@ function licences(): { page: Plugin; worker: Plugin } {
 }
 
 const { page, worker } = licences();
+// on a slow machine the bundler says at length how long it took, which is nothing to put right
+const quiet = { checks: { bundlerTimings: false } };
 const root = dirname(fileURLToPath(import.meta.url));
 
 export default defineConfig({
@@ -48,8 +50,14 @@ export default defineConfig({
   publicDir: 'static',
   cacheDir: '../node_modules/.vite',
   plugins: [svelte({ configFile: false }), page],
-  worker: { format: 'es', plugins: () => [worker] },
+  worker: { format: 'es', plugins: () => [worker], rolldownOptions: quiet },
   server: { host: '127.0.0.1', fs: { allow: [root] } }, // sim and shared lie outside src
   preview: { host: '127.0.0.1', port: 4173, strictPort: false },
-  build: { outDir: '../dist', emptyOutDir: true, target: 'es2022', sourcemap: true },
+  build: {
+    outDir: '../dist',
+    emptyOutDir: true,
+    target: 'es2022',
+    sourcemap: true,
+    rolldownOptions: quiet,
+  },
 });
