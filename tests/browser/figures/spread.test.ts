@@ -17,12 +17,16 @@ import { clashes, drawnTexts } from './drawnTexts.ts';
 const spread = inventedSpread(); // 20 runs from 36 to 55 min: the coil explains 60 %
 const result = inventedResult(); // satisfied after 40 min
 
-async function drawn(width: number, wish: Parameters<typeof inventedSpread>[0] = {}) {
+async function drawn(
+  width: number,
+  wish: Parameters<typeof inventedSpread>[0] = {},
+  present = 2400,
+) {
   await page.viewport(width, 900);
   const reached: FieldPath[] = [];
   const shown = await render(SpreadFigure, {
     spread: inventedSpread(wish),
-    present: 2400,
+    present,
     onreach: (path: FieldPath) => reached.push(path),
   });
   await expect.element(page.getByRole('figure')).toBeVisible();
@@ -35,6 +39,19 @@ test.each([320, 390, 700, 1100])(
     const { container } = await drawn(width);
     await expect.poll(() => drawnTexts().length).toBeGreaterThan(5);
     expect(clashes(drawnTexts())).toEqual([]);
+    expect(await breaches(container, width)).toEqual([]);
+  },
+);
+
+test.each(
+  [320, 700, 1100].flatMap((width) =>
+    [1200, 1800, 6000].map((present) => [width, present] as const),
+  ),
+)(
+  'at %i pixels what is set, at %i s at an edge of the cases, overlaps no text',
+  async (width, present) => {
+    const { container } = await drawn(width, {}, present);
+    await expect.poll(() => drawnTexts().length).toBeGreaterThan(5);
     expect(await breaches(container, width)).toEqual([]);
   },
 );
