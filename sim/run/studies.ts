@@ -78,7 +78,7 @@ function* studyPoint(
     usableAtSatisfied: litres(first),
     usableAtCall: litres(called),
     reheatAfterCall: again?.mark.at ?? null,
-    callsPerDay: countsCalls && first ? yield* callsOnSecondDay(variant) : null,
+    callsPerDay: countsCalls && first ? yield* callsOnSecondDay(variant, first.snapshot) : null,
   };
 }
 
@@ -120,16 +120,11 @@ function* until(
   return (yield* untilMark(new System(plant), options, fits)).found;
 }
 
-/** Calls for hot water on the second of two equal days after a reheat; the second starts as the first left it. */
-function* callsOnSecondDay(variant: Variant): Generator<number, number> {
-  const plant = makePlant(cylinderAlone(variant));
+/** Calls for hot water on the second of two equal days from a snapshot, which starts as the first left it. */
+function* callsOnSecondDay(variant: Variant, from: Snapshot): Generator<number, number> {
   const draws = [...dayPattern, ...dayPattern.map((draw) => ({ ...draw, at: draw.at + DAY }))];
-  const { duration } = variant.run;
-  const first = yield* until(plant, new System(plant).start(), 'statSatisfied', duration, []);
-  if (!first) return 0;
-  const from = first.snapshot;
-  const run = march(new System(plant), { from, duration: 2 * DAY, draws, tolerance: TOLERANCE });
-  const { marks } = yield* run;
+  const system = new System(makePlant(cylinderAlone(variant)));
+  const { marks } = yield* march(system, { from, duration: 2 * DAY, draws, tolerance: TOLERANCE });
   return marks.filter(({ mark }) => mark.kind === 'hotWaterCalled' && mark.at >= DAY).length;
 }
 

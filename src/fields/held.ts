@@ -66,18 +66,16 @@ export function held(hold: Hold): Attachment<HTMLElement> {
       stop();
     }
 
-    node.addEventListener('pointerdown', down);
-    node.addEventListener('pointermove', move);
-    node.addEventListener('pointerup', up);
-    node.addEventListener('pointercancel', lost);
-    window.addEventListener('keydown', pressed, true);
+    const listening = new AbortController();
+    const { signal } = listening;
+    node.addEventListener('pointerdown', down, { signal });
+    node.addEventListener('pointermove', move, { signal });
+    node.addEventListener('pointerup', up, { signal });
+    node.addEventListener('pointercancel', lost, { signal });
+    window.addEventListener('keydown', pressed, { signal, capture: true });
     return () => {
       stop();
-      node.removeEventListener('pointerdown', down);
-      node.removeEventListener('pointermove', move);
-      node.removeEventListener('pointerup', up);
-      node.removeEventListener('pointercancel', lost);
-      window.removeEventListener('keydown', pressed, true);
+      listening.abort();
     };
   };
 }
