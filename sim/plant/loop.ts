@@ -92,22 +92,58 @@ export function coilPathRates(
     return;
   }
   const { heatRate } = run;
+  const joined = joins(loop);
   const atCoil = flowing(pipe, slots.out, y[slots.boilerWater], heatRate, y, rates, path);
   let inlet = atCoil;
   if (slots.coilIn >= 0) {
     inlet = y[slots.coilIn];
-    rates[slots.coilIn] = (heatRate * (atCoil - inlet)) / coil.halfCapacity;
+    if (joined) warmTogether(loop, slots.out, slots.coilIn, rates);
+    else rates[slots.coilIn] = (heatRate * (atCoil - inlet)) / coil.halfCapacity;
   }
   const outlet = passCoil(run, inlet, y, net);
   let leaving = outlet;
-  if (slots.coilOut >= 0) {
-    leaving = y[slots.coilOut];
-    rates[slots.coilOut] = (heatRate * (outlet - leaving)) / coil.halfCapacity;
-  }
+  if (slots.coilOut >= 0) leaving = y[slots.coilOut];
   path.coilInlet = atCoil;
   path.coilOutlet = leaving;
   path.coilHeat = heatRate * (inlet - outlet);
-  path.coilReturn = flowing(pipe, slots.back, leaving, heatRate, y, rates, path);
+  const sentBack = joined ? outlet : leaving;
+  path.coilReturn = flowing(pipe, slots.back, sentBack, heatRate, y, rates, path);
+  if (joined) warmTogether(loop, slots.back, slots.coilOut, rates);
+  else if (slots.coilOut >= 0) {
+    rates[slots.coilOut] = (heatRate * (outlet - leaving)) / coil.halfCapacity;
+  }
+}
+
+/**
+ * Mixes what is one water as soon as it flows; leaves alone what is mixed, to the last bit. Nothing for an ideal boiler.
+ * @param y  written
+ */
+export function mixAtCoil(loop: Loop | undefined, slots: LoopSlots | null, y: number[]): void {
+  if (loop === undefined || slots === null || !joins(loop)) return;
+  mix(loop, slots.out, slots.coilIn, y);
+  mix(loop, slots.back, slots.coilOut, y);
+}
+
+function mix({ pipe, coil }: Loop, cell: number, half: number, y: number[]): void {
+  if (y[cell] === y[half]) return;
+  const held = pipe.capacity * y[cell] + coil.halfCapacity * y[half];
+  y[cell] = held / (pipe.capacity + coil.halfCapacity);
+  y[half] = y[cell];
+}
+
+/**
+ * Whether a pipe short enough for one cell and the half of the coil beside it are one water while it flows: the recovery time
+ * is the same within 0.04 %, and the solver's steps are twice as long. While it stands each is by itself, for only the coil
+ * lies in the store.
+ */
+function joins({ pipe, coil }: Loop): boolean {
+  return pipe.cells === 1 && coil.halfCapacity > 0;
+}
+
+/** The heat that warms a pipe's cell warms the half of the coil with it. @param rates  K/s, written */
+function warmTogether({ pipe, coil }: Loop, cell: number, half: number, rates: number[]): void {
+  rates[cell] *= pipe.capacity / (pipe.capacity + coil.halfCapacity);
+  rates[half] = rates[cell];
 }
 
 /** Water on its way through a pipe; returns what comes out, °C. */
@@ -137,24 +173,29 @@ function flowing(
  * @param controller  what a controller adds to how fast the boiler settles, 1/s
  */
 export function loopRate(
-  { pipe, coil, boilerCapacity }: Loop,
+  loop: Loop,
   run: CoilRun | null,
   wholeRate: number,
   controller: number,
 ): number {
-  const boiler = wholeRate / boilerCapacity;
+  const { pipe, coil } = loop;
+  const boiler = wholeRate / loop.boilerCapacity;
   if (run === null) return boiler + controller;
   const cell = pipe.cells > 0 ? (run.heatRate * pipe.cells) / pipe.capacity : 0;
   const half = coil.halfCapacity > 0 ? run.heatRate / coil.halfCapacity : 0;
+  const joined = joins(loop);
+  const apart = joined ? 0 : pipe.cells;
+  const atCoil = joined ? 1 / (1 / cell + 1 / half) : half;
   const comesBack = (LEFT_BY_COIL * run.heatRate) / wholeRate;
   const goesRound = (x: number) => {
     let product = (x - boiler - controller) / boiler;
-    if (half > 0) product *= (x / half - 1) * (x / half - 1);
-    for (let passed = 0; passed < pipe.cells; passed++) product *= (x / cell - 1) * (x / cell - 1);
+    if (atCoil > 0) product *= (x / atCoil - 1) * (x / atCoil - 1);
+    for (let passed = 0; passed < apart; passed++) product *= (x / cell - 1) * (x / cell - 1);
     return product;
   };
-  let low = Math.max(boiler + controller, cell, half);
-  let high = Math.max(2 * boiler + controller, 2 * cell, 2 * half);
+  const fastest = Math.max(apart > 0 ? cell : 0, atCoil);
+  let low = Math.max(boiler + controller, fastest);
+  let high = Math.max(2 * boiler + controller, 2 * fastest);
   for (let halving = 0; halving < HALVINGS; halving++) {
     const middle = (low + high) / 2;
     if (goesRound(middle) < comesBack) low = middle;

@@ -7,6 +7,7 @@ import { nextEdge } from '../../shared/programme.ts';
 import { makeSensorChain, type SensorChain } from '../control/sensorChain.ts';
 import { offScale, shownReading } from '../control/shownReading.ts';
 import { roomStat, type Stat, statCrossing } from '../control/stat.ts';
+import { mixAtCoil } from '../plant/loop.ts';
 import type { Plant } from '../plant/plant.ts';
 import { closed, flows as waterFlows, serviceFor } from '../plant/service.ts';
 import { BurnerSource } from './burnerSource.ts';
@@ -241,20 +242,19 @@ export class System {
 
   /** Opens the tap for a draw; it shuts itself. @param y  the state there, written */
   open(draw: PatternDraw, y: number[]): Happened {
-    return this.#setTap(
-      openedTap(draw, this.plant, this.slots, (slot) => y[slot]),
-      y,
-    );
+    const tap = openedTap(draw, this.plant, this.slots, (slot) => y[slot]);
+    return this.#setTap(tap, y);
   }
 
   /** Valves from calls, burner from what they ask, pools from where heat goes. */
   settle(y: number[], clock = y[this.slots.clock]): Happened {
-    const { control, plant } = this;
+    const { control, plant, slots } = this;
     const { variant } = plant;
     this.#memory = dispatch(variant, this.#memory, clock);
     const answered = answeredCalls(variant, this.#memory, clock);
     const fires = mayFire(this.#memory, answered);
     control.service = plant.built !== null || fires ? serviceFor(plant, this.#memory.mode) : closed;
+    if (control.service.coil !== null) mixAtCoil(plant.built?.loop, slots.loop, y);
     control.immersionIsOn = this.#memory.immersionCalls;
     control.tap = this.#memory.tap;
     const mark = this.#source.settle(fires, clock, y);

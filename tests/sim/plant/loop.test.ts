@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { defaultVariant } from '../../../shared/fields.ts';
 import type { Variant } from '../../../shared/variant.ts';
 import type { CoilPath, LoopSlots } from '../../../sim/plant/loop.ts';
-import { coilPathRates } from '../../../sim/plant/loop.ts';
+import { coilPathRates, mixAtCoil } from '../../../sim/plant/loop.ts';
 import { makePlant, type Plant } from '../../../sim/plant/plant.ts';
 import { alongPipe } from '../../../sim/plant/primary.ts';
 import { anyRun } from '../../make/anyRun.ts';
@@ -77,6 +77,7 @@ describe('energy of 200 plants as built at any state', () => {
         control.service = serviceFor(plant, { ...open, limitOf: 'hotWater' });
         control.firing = lit ? 'most' : 'off';
         const y = Array.from({ length: slots.count }, (_, slot) => state[slot % 120]);
+        if (open.coilRuns) mixAtCoil(plant.built.loop, slots.loop, y); // as where it begins to flow
         const rates = derivative.at(y);
         const { boilerHeat, coilHeat, pipeLoss, toRadiators } = derivative.flows;
         const gained = heldByPrimary(plant.built.loop, slots, (slot) => rates[slot]);

@@ -1,0 +1,110 @@
+import { describe, expect, test } from 'vitest';
+import { defaultVariant } from '../../../shared/fields.ts';
+import type { Variant } from '../../../shared/variant.ts';
+import { mixAtCoil } from '../../../sim/plant/loop.ts';
+import { makePlant, type Plant } from '../../../sim/plant/plant.ts';
+import { reheatTime } from '../../../sim/run/reheatTime.ts';
+import { toEnd } from '../../../sim/run/toEnd.ts';
+import { System } from '../../../sim/solve/system.ts';
+import { marchToEnd } from '../../make/marchToEnd.ts';
+
+const base = defaultVariant('joined');
+
+/** A known flow in l/min and a run in m. */
+function run(litres: number, length: number): Variant {
+  return {
+    ...base,
+    primary: { ...base.primary, flowFrom: 'given', flow: litres / 60_000, length },
+  };
+}
+
+function loopOf(plant: Plant) {
+  const { slots } = new System(plant);
+  if (plant.built === null || slots.loop === null) throw new Error('an ideal boiler');
+  return { built: plant.built, loop: plant.built.loop, slots: slots.loop, count: slots.count };
+}
+
+/** The same installation with its pipes cut into so many cells. */
+function cutInto(cells: number, plant: Plant): Plant {
+  const { built, loop } = loopOf(plant);
+  return { ...plant, built: { ...built, loop: { ...loop, pipe: { ...loop.pipe, cells } } } };
+}
+
+describe('water that begins to flow through a pipe of one cell and the coil beside it', () => {
+  const { loop, slots, count } = loopOf(makePlant(run(15, 5)));
+  const y = new Array<number>(count).fill(20);
+  y[slots.out] = 70;
+  y[slots.coilIn] = 50;
+  y[slots.back] = 30;
+  const held = () =>
+    loop.pipe.capacity * (y[slots.out] + y[slots.back]) +
+    loop.coil.halfCapacity * (y[slots.coilIn] + y[slots.coilOut]);
+
+  test('has one temperature on each side of the coil, and the heat it had', () => {
+    const before = held();
+    mixAtCoil(loop, slots, y);
+    expect(y[slots.out]).toBe(y[slots.coilIn]);
+    expect(y[slots.back]).toBe(y[slots.coilOut]);
+    expect(y[slots.out]).toBeGreaterThan(50);
+    expect(y[slots.out]).toBeLessThan(70);
+    expect(held() / before).toBeCloseTo(1, 14);
+  });
+
+  test('is left alone to the last bit once it is mixed', () => {
+    y[slots.out] = y[slots.coilIn] = 61.7;
+    y[slots.back] = y[slots.coilOut] = 43.3;
+    const before = [...y];
+    mixAtCoil(loop, slots, y);
+    expect(y).toEqual(before);
+  });
+
+  test('stays one to the last bit all the while it flows: after 10 min', () => {
+    const plant = makePlant(run(15, 5));
+    const { end } = marchToEnd(plant, { duration: 600 });
+    expect(end.memory.mode.coilRuns).toBe(true);
+    expect(end.state[slots.out]).toBe(end.state[slots.coilIn]);
+    expect(end.state[slots.back]).toBe(end.state[slots.coilOut]);
+    expect(end.state[slots.out]).not.toBe(end.state[slots.back]);
+  });
+
+  test('is not mixed in a longer pipe, beside a coil of which only the conductance is known, or without a loop', () => {
+    const known = { ...run(15, 5), coil: { ...base.coil, given: 'conductance' as const } };
+    for (const variant of [run(15, 12), known]) {
+      const other = loopOf(makePlant(variant));
+      const apart = Array.from({ length: other.count }, (_, slot) => 20 + slot);
+      const before = [...apart];
+      mixAtCoil(other.loop, other.slots, apart);
+      expect(apart).toEqual(before);
+    }
+    const before = [...y];
+    mixAtCoil(undefined, null, y);
+    expect(y).toEqual(before);
+  });
+});
+
+describe('the recovery time', () => {
+  const recovery = (plant: Plant) => {
+    const { time } = toEnd(reheatTime(plant, 4 * 3600));
+    if (time === null) throw new Error('it is not satisfied');
+    return time;
+  };
+
+  test.each([
+    ['15 l/min and 4 m', run(15, 4)],
+    ['15 l/min and 6 m', run(15, 6)],
+    ['6 l/min and 2 m', run(6, 2)],
+    ['25 l/min and 8 m', run(25, 8)],
+    ['the flow of its circulator', base],
+    [
+      'rooms that are heated along with it',
+      { ...run(15, 5), heating: { ...base.heating, arrangement: 'simultaneous' as const } },
+    ],
+  ])(
+    'with %s is that of pipes cut into 12 cells that are not joined, to 0.04 %%',
+    (_name, variant) => {
+      const plant = makePlant(variant);
+      expect(loopOf(plant).loop.pipe.cells).toBe(1);
+      expect(Math.abs(recovery(plant) / recovery(cutInto(12, plant)) - 1)).toBeLessThan(4e-4);
+    },
+  );
+});
