@@ -23,7 +23,7 @@ export class MapRun {
   readonly #cache: PointCache;
   #newest: MapUnderWay | null = null;
   #number = 0;
-  #shownAt = 0;
+  #shownAt = Number.NEGATIVE_INFINITY;
   #redraw: ReturnType<typeof setTimeout> | undefined;
   #patience: ReturnType<typeof setTimeout> | undefined;
 
@@ -84,11 +84,13 @@ export class MapRun {
     if (this.progress !== null) this.#tell(map);
   }
 
-  /** Draws no more often than the eye follows, or drawing would keep the page busy. */
+  /**
+   * Draws no more often than the eye follows, or drawing would keep the page busy; and by itself, not while a worker is heard,
+   * so that what is pressed meanwhile is answered in between.
+   */
   #showSoon(map: MapUnderWay): void {
     const wait = this.#shownAt + REDRAW - performance.now();
-    if (wait <= 0) this.#show(map);
-    else this.#redraw ??= setTimeout(() => this.#show(map), wait);
+    this.#redraw ??= setTimeout(() => this.#show(map), Math.max(0, wait));
   }
 
   #tell({ done, of }: MapUnderWay): void {

@@ -6,11 +6,15 @@ import { openBrowser } from '../support/openBrowser.ts';
 import { quantile } from './quantile.ts';
 
 // Prints what a map of 32 × 32 recovery times takes in Chromium: to the first picture, to the whole, with 1 and 2 workers,
-// the longest task of the page, and how soon it stops.
+// the longest task of the page, and how soon it stops. The first map of a page is computed while the engine still compiles;
+// those that follow it as a setting is moved show what workers add.
 
 const root = fileURLToPath(new URL('./mapPage', import.meta.url));
 const outDir = fileURLToPath(new URL('../../node_modules/.cache/mapPage', import.meta.url));
 const REPEATS = 5;
+const LATER = 3; // maps of a page after its first
+const POINTS = 1024;
+const KNOWN = 32; // points of the next map that this one has too: the column at the far end of the axis that is moved
 
 interface Seen {
   clicked: number;
@@ -40,25 +44,29 @@ function watch() {
   }).observe({ entryTypes: ['longtask'] });
 }
 
-/** In the page: computes the map that is entered; until how many points are drawn. */
-function compute(points: number): Promise<Seen> {
+/** In the page: computes the first map, or the next, whose axis begins a step further on; until how many points are drawn. */
+function compute([which, points]: readonly ['first' | 'next', number]): Promise<Seen> {
   const SETTLED = 100; // ms, so that the last long task is told of too
   const { seen } = window as unknown as { seen: Seen };
   const button = [...document.querySelectorAll('button')].find((each) =>
     /^\s*(Compute|Go on)/.test(each.textContent ?? ''),
   );
+  const axis = document.querySelector('input[id$="-across-from"]');
   const drawn = () => {
     const text = (document.querySelector('figure .summary')?.textContent ?? '').replace(/\s/g, '');
     return Number(/^(?:All)?(\d+)/.exec(text)?.[1] ?? 0);
   };
-  seen.clicked = performance.now();
-  button?.click();
+  Object.assign(seen, { first: 0, longestTask: 0, clicked: performance.now() });
+  if (which === 'first') button?.click();
+  else axis?.dispatchEvent(new KeyboardEvent('keydown', { key: 'ArrowUp', bubbles: true }));
+  let isBegun = which === 'first';
   return new Promise((resolve) => {
     // at each change, not at each frame: to ask for frames would make the page draw 60 times a second
     const observer = new MutationObserver(() => {
       const now = performance.now();
       if (seen.first === 0 && document.querySelector('figure path.contour')) seen.first = now;
-      if (drawn() < points) return;
+      isBegun ||= drawn() < points;
+      if (!isBegun || drawn() < points) return;
       observer.disconnect();
       seen.last = now;
       setTimeout(() => resolve(seen), SETTLED);
@@ -80,13 +88,23 @@ async function opened(browser: Browser, address: string): Promise<Page> {
   return page;
 }
 
+/** The first maps of some pages, and those after them. */
+interface Timed {
+  readonly first: Seen[];
+  readonly later: Seen[];
+}
+
 /** One and two workers in turn, so that a machine that is busy for a while slows both. */
-async function timed(browser: Browser, url: string): Promise<Seen[][]> {
-  const runs: Seen[][] = [[], []];
+async function timed(browser: Browser, url: string): Promise<readonly Timed[]> {
+  const runs: Timed[] = [1, 2].map(() => ({ first: [], later: [] }));
   for (let repeat = 0; repeat < REPEATS; repeat += 1) {
-    for (const [index, seen] of runs.entries()) {
+    for (const [index, { first, later }] of runs.entries()) {
       const page = await opened(browser, `${url}?workers=${index + 1}`);
-      seen.push(await page.evaluate(compute, 1024));
+      first.push(await page.evaluate(compute, ['first', POINTS] as const));
+      for (let map = 0; map < LATER; map += 1) {
+        await page.waitForTimeout(500);
+        later.push(await page.evaluate(compute, ['next', POINTS] as const));
+      }
       await page.close();
     }
   }
@@ -110,7 +128,7 @@ async function stopTimes(browser: Browser, address: string): Promise<number[]> {
   const times: number[] = [];
   for (let repeat = 0; repeat < REPEATS; repeat += 1) {
     const page = await opened(browser, address);
-    await page.evaluate(compute, 200);
+    await page.evaluate(compute, ['first', 200] as const);
     await page.waitForTimeout(300);
     const clicked = await page.evaluate(() => {
       const stop = [...document.querySelectorAll('button')].find(
@@ -147,17 +165,24 @@ const server = await preview({
 const browser = await openBrowser();
 try {
   const url = server.resolvedUrls?.local[0] ?? '';
-  const whole: number[] = [];
+  const rates: Record<keyof Timed, number[]> = { first: [], later: [] };
   for (const [index, runs] of (await timed(browser, url)).entries()) {
-    const workers = index + 1;
-    const { first, whole: all, longest } = told(runs);
-    whole.push(all);
-    console.log(
-      `map 32 × 32, ${workers} worker${workers > 1 ? 's' : ''}: first picture ${first.toFixed(0)} ms, whole ${all.toFixed(0)} ms, ` +
-        `${((1024 / all) * 1000).toFixed(0)} points a second; longest task ${longest === 0 ? 'under 50' : longest.toFixed(0)} ms`,
-    );
+    const workers = `${index + 1} worker${index > 0 ? 's' : ''}`;
+    for (const which of ['first', 'later'] as const) {
+      const { first, whole, longest } = told(runs[which]);
+      const rate = ((which === 'first' ? POINTS : POINTS - KNOWN) / whole) * 1000;
+      rates[which].push(rate);
+      console.log(
+        `map 32 × 32, ${workers}, ${which}: ${which === 'first' ? `first picture ${first.toFixed(0)} ms, ` : ''}` +
+          `whole ${whole.toFixed(0)} ms, ${rate.toFixed(0)} points a second; ` +
+          `longest task ${longest === 0 ? 'under 50' : longest.toFixed(0)} ms`,
+      );
+    }
   }
-  console.log(`two workers are ${(whole[0] / whole[1]).toFixed(2)} times one`);
+  const times = ([one, two]: readonly number[]) => (two / one).toFixed(2);
+  console.log(
+    `two workers are ${times(rates.later)} times one, and ${times(rates.first)} times in the first map of a page`,
+  );
   const stops = await stopTimes(browser, `${url}?workers=2`);
   console.log(
     `stop: the last word of a worker ${stops.map((time) => time.toFixed(0)).join(', ')} ms later`,

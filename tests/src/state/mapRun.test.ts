@@ -1,4 +1,4 @@
-import { expect, test, vi } from 'vitest';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { withOverrides } from '../../../shared/grid.ts';
 import { MapRun } from '../../../src/state/MapRun.svelte.ts';
 import { mapSignature } from '../../../src/state/mapUnderWay.ts';
@@ -7,14 +7,25 @@ import { inventedGrid, inventedMap, inventedPool } from '../../make/inventedMap.
 
 const grid = inventedGrid('plane');
 const asked = { grid, rowsAreWords: false };
+/** Lets the page do what it has put off until it is free. */
+const breathe = () => vi.advanceTimersByTime(0);
+
+beforeEach(() => {
+  vi.useFakeTimers();
+});
+afterEach(() => {
+  vi.useRealTimers();
+});
 
 test('there is no picture before the 25 coarse points, then one, and in the end all 81', () => {
   const { pool, work } = inventedPool();
   const run = new MapRun(pool);
   run.ask(asked);
   work(24);
+  breathe();
   expect(run.found).toBeNull();
   work(1);
+  breathe();
   expect(run.found?.done).toBe(25);
   work();
   expect(run.found?.done).toBe(81);
@@ -54,6 +65,7 @@ test('what an older map finds after a newer was asked for is not shown, but reme
   const run = new MapRun(pool);
   run.ask(asked);
   work(30);
+  breathe();
   run.ask({ grid: inventedGrid('line'), rowsAreWords: false });
   expect(run.isStale).toBe(true);
   tasks[0].ended('superseded', '');
@@ -62,8 +74,22 @@ test('what an older map finds after a newer was asked for is not shown, but reme
   expect(run.ending).toBe('finished');
 });
 
+test('a worker that is heard draws nothing itself: the page may answer what was pressed first', () => {
+  const { pool, work } = inventedPool();
+  const run = new MapRun(pool);
+  run.ask(asked);
+  work(40);
+  expect(run.found).toBeNull();
+  breathe();
+  expect(run.found?.done).toBe(40);
+  work(20); // no more often than four times a second
+  vi.advanceTimersByTime(249);
+  expect(run.found?.done).toBe(40);
+  vi.advanceTimersByTime(1);
+  expect(run.found?.done).toBe(60);
+});
+
 test('progress is not told of within 200 ms, and only rises', () => {
-  vi.useFakeTimers();
   const { pool, work } = inventedPool();
   const run = new MapRun(pool);
   run.ask(asked);
@@ -76,7 +102,6 @@ test('progress is not told of within 200 ms, and only rises', () => {
   expect(run.progress).toBeCloseTo(40 / 81, 12);
   work();
   expect(run.progress).toBeNull();
-  vi.useRealTimers();
 });
 
 test('2 maps are one where only the name, or a setting that is mapped, differs', () => {
