@@ -51,6 +51,7 @@ export class MapRun {
       lane: 'map',
       job: { base: $state.snapshot(base) as Variant, asked: [...measures] },
       take: (most) => map.take(most),
+      left: () => map.left,
       found: (runs) => {
         map.put(runs);
         if (this.#newest === map && map.isDrawable) this.#showSoon(map);

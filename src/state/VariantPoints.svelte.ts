@@ -93,6 +93,7 @@ export class VariantPoints {
       lane: run,
       job: { base, asked },
       take: (most) => runs.splice(0, most),
+      left: () => runs.length,
       found: ([found]) => {
         this.#isThere(run);
         if ('point' in found) this.cache.keep(content, cellsOf(found, asked));

@@ -17,6 +17,7 @@ export class MapOrder {
   readonly #levels: readonly Level[];
   readonly #handedOut: Uint8Array;
   #level = 0;
+  #left: number;
   #waiting: number[] = [];
 
   /** @param grid  is read again at each level, as it fills; what is known already is not handed out */
@@ -24,6 +25,12 @@ export class MapOrder {
     this.#grid = grid;
     this.#levels = levelsOf(grid);
     this.#handedOut = new Uint8Array(grid.states.length);
+    this.#left = grid.states.reduce((sum, state) => sum + (state === UNKNOWN ? 1 : 0), 0);
+  }
+
+  /** Places that were neither known at the start nor handed out. */
+  get left(): number {
+    return this.#left;
   }
 
   /** The next places, at most so many; none once all have been handed out. */
@@ -37,6 +44,7 @@ export class MapOrder {
       this.#handedOut[place] = 1;
       if (this.#grid.states[place] === UNKNOWN) taken.push(place);
     }
+    this.#left -= taken.length;
     return taken;
   }
 

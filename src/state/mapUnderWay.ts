@@ -100,6 +100,11 @@ export class MapUnderWay {
     return this.#gaps.length;
   }
 
+  /** Points that were not handed out. */
+  get left(): number {
+    return this.#order.left;
+  }
+
   /** Whether there is a picture: the coarse level is there. */
   get isDrawable(): boolean {
     return this.#coarse.every((place) => this.#values.states[place] !== UNKNOWN);

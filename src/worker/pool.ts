@@ -11,6 +11,8 @@ export interface Task<J, A, P> {
   readonly job: J;
   /** The next runs, at most so many; none once all have been handed out. Their keys differ. */
   readonly take: (most: number) => readonly RunAsked<A>[];
+  /** Runs that have not been handed out. */
+  readonly left: () => number;
   /** Some runs are there, each once, in any order; the last of them may come after the task was stopped. */
   readonly found: (runs: readonly RunFound<P>[]) => void;
   /** @param details  why no worker could be kept alive, for those who ask */
@@ -155,12 +157,19 @@ export class Pool<J, A, P> {
     for (const open of this.#open) {
       const once = isIdle ? this.#once(open) : undefined;
       if (once) return { open, batch: { task: open.number, runs: [once], isAlone: true } };
-      const most = open.each === null ? 1 : Math.round(BATCH / Math.max(open.each, 0.1));
-      const runs = open.task.take(Math.min(MOST, Math.max(1, most)));
+      const runs = open.task.take(this.#most(open));
       if (runs.length > 0) return { open, batch: { task: open.number, runs, isAlone: false } };
       open.isDrained = true;
     }
     return null;
+  }
+
+  /** How many runs to post at once: towards the end fewer and fewer, so that the workers end together. */
+  #most({ task, each }: Open<J, A, P>): number {
+    if (each === null) return 1;
+    const length = Math.max(each, 0.1);
+    const share = Math.max(task.left() / (2 * this.#count), SMALL / length);
+    return Math.max(1, Math.min(MOST, Math.round(Math.min(BATCH / length, share))));
   }
 
   /** The run to repeat that is least under suspicion. */
@@ -268,6 +277,8 @@ export class Pool<J, A, P> {
 const AHEAD = 2;
 /** Work that is posted to a worker at once, ms: what a newer task waits for at most, times the batches ahead. */
 const BATCH = 40;
+/** Less is not posted at once, ms: messages would cost more than they save. */
+const SMALL = 8;
 /** Runs that are posted to a worker at once, at most. */
 const MOST = 64;
 /** After so many deaths of its worker a run is given up; some of them it may have shared, or not be the reason of. */
