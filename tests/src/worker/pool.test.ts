@@ -1,9 +1,8 @@
 import { afterEach, describe, expect, test, vi } from 'vitest';
-import type { PoolRequest, RunFound } from '../../../shared/poolMessages.ts';
-import { Pool, type PoolEnding } from '../../../src/worker/pool.ts';
-import type { PoolPort } from '../../../src/worker/poolHand.ts';
+import { Pool } from '../../../src/worker/pool.ts';
 import { workerCount } from '../../../src/worker/workerCount.ts';
 import { PoolStand } from '../../make/poolStand.ts';
+import { right, squares } from '../../make/squares.ts';
 
 afterEach(() => vi.useRealTimers());
 
@@ -17,56 +16,6 @@ function made(count: number, make: (number: number) => PoolStand = () => new Poo
   };
   return { pool: new Pool<number, number, number>(start, count, 20), stands };
 }
-
-/** A task that squares the numbers below `length`. @param steps  of each run */
-function squares(length: number, steps = 3, lane = 'map') {
-  const found: RunFound<number>[] = [];
-  let next = 0;
-  let end: (ending: PoolEnding) => void;
-  const ending = new Promise<PoolEnding>((resolve) => {
-    end = resolve;
-  });
-  let told = '';
-  let waiting: { count: number; go: () => void }[] = [];
-  /** Goes on in the moment at which so many have been found. */
-  const reached = (count: number) =>
-    new Promise<void>((go) => {
-      if (found.length >= count) go();
-      else waiting.push({ count, go });
-    });
-  const task = {
-    lane,
-    job: steps,
-    take: (most: number) => {
-      const runs = Array.from({ length: Math.min(most, length - next) }, (_, index) => ({
-        key: next + index,
-        asked: next + index,
-      }));
-      next += runs.length;
-      return runs;
-    },
-    left: () => length - next,
-    found: (runs: readonly RunFound<number>[]) => {
-      found.push(...runs);
-      waiting = waiting.filter(({ count, go }) => {
-        if (found.length >= count) go();
-        return found.length < count;
-      });
-    },
-    ended: (how: PoolEnding, details: string) => {
-      told = details;
-      end(how);
-    },
-  };
-  const values = () => {
-    const at = new Array<number | string | undefined>(length).fill(undefined);
-    for (const run of found) at[run.key] = 'point' in run ? run.point : run.fault;
-    return at;
-  };
-  return { task, found, reached, ending, values, details: () => told, taken: () => next };
-}
-
-const right = (length: number) => Array.from({ length }, (_, index) => index * index);
 
 test.each([
   [2, 1],
@@ -133,37 +82,6 @@ test('runs come in far fewer messages than there are runs: 400 in less than 100'
   pool.begin(task);
   await ending;
   expect(stands[0].asked.length).toBeLessThan(100);
-});
-
-test('towards the end of 400 runs of 1 ms batches shrink from 40 to 8, so that 2 workers end together', () => {
-  const sizes: number[] = [];
-  const waiting: (() => void)[] = [];
-  const start = (): PoolPort => {
-    const port: PoolPort = {
-      onmessage: null,
-      onerror: null,
-      onmessageerror: null,
-      terminate: () => undefined,
-      postMessage: (request: PoolRequest<number, number>) => {
-        if (request.kind !== 'compute') return;
-        const { task, runs } = request;
-        sizes.push(runs.length);
-        const found = runs.map(({ key, asked }) => ({ key, point: asked * asked }));
-        const data = { kind: 'found', task, runs: found, spent: runs.length };
-        waiting.push(() => port.onmessage?.({ data } as MessageEvent));
-      },
-    };
-    return port;
-  };
-  const { task, values } = squares(400);
-  new Pool<number, number, number>(start, 2).begin(task);
-  for (let answer = waiting.shift(); answer; answer = waiting.shift()) answer();
-  expect(values()).toEqual(right(400));
-  const full = sizes.lastIndexOf(40);
-  expect(full).toBeGreaterThan(3);
-  const falling = sizes.slice(full);
-  expect(falling).toEqual(falling.toSorted((one, other) => other - one));
-  expect(falling.slice(-4, -1)).toEqual([8, 8, 8]);
 });
 
 describe('the newest goes first', () => {
