@@ -28,7 +28,13 @@ export function paceRibbon({ pace }: Pick<Result, 'pace'>): Stretch[] {
       to,
       pattern: patterns[by[0]],
       ...(by.length > 1 ? { under: patterns[by[1]] } : {}),
-      words: [paceWords(by), paceWords(by, 1), paceWords(by.slice(0, 1), 1)],
+      words: [paceWords(by), paceWords(by, 1), ...together(by)],
       minutes: by[0] === 'satisfied' ? '' : shortMinutes({ from, to }),
     }));
+}
+
+/** Where there is no room for the names of all: one of them alone would be untrue. */
+function together({ length }: readonly Constraint[]): string[] {
+  if (length < 2) return [];
+  return [length === 2 ? 'both' : 'several'];
 }

@@ -48,7 +48,14 @@ describe('what set the pace', () => {
   test('a lead that is shared has 2 patterns and both words, the stronger first', () => {
     const [shared] = ribbon([{ from: 0, to: 600, by: ['coil', 'primaryFlow'] }]);
     expect([shared.pattern, shared.under]).toEqual(['surface', 'stream']);
-    expect(shared.words).toEqual(['coil and primary flow', 'coil and flow', 'coil']);
+    expect(shared.words).toEqual(['coil and primary flow', 'coil and flow', 'both']);
+  });
+
+  test('a lead of 3 is never told as that of 1', () => {
+    const [shared] = ribbon([{ from: 0, to: 600, by: ['coil', 'primaryFlow', 'output'] }]);
+    expect(shared.words.at(-1)).toBe('several');
+    const [alone] = ribbon([{ from: 0, to: 600, by: ['primaryFlow'] }]);
+    expect(alone.words).toEqual(['primary flow', 'flow']);
   });
 
   test('a stretch of 0.1 s is left out', () => {
