@@ -1,28 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { defaultVariant } from '../../../shared/fields.ts';
-import type { Variant } from '../../../shared/variant.ts';
 import { mixAtCoil } from '../../../sim/plant/loop.ts';
 import { makePlant, type Plant } from '../../../sim/plant/plant.ts';
 import { reheatTime } from '../../../sim/run/reheatTime.ts';
 import { toEnd } from '../../../sim/run/toEnd.ts';
-import { System } from '../../../sim/solve/system.ts';
+import { givenFlow, loopIn, loopOf } from '../../make/loopOf.ts';
 import { marchToEnd } from '../../make/marchToEnd.ts';
 
 const base = defaultVariant('joined');
-
-/** A known flow in l/min and a run in m. */
-function run(litres: number, length: number): Variant {
-  return {
-    ...base,
-    primary: { ...base.primary, flowFrom: 'given', flow: litres / 60_000, length },
-  };
-}
-
-function loopOf(plant: Plant) {
-  const { slots } = new System(plant);
-  if (plant.built === null || slots.loop === null) throw new Error('an ideal boiler');
-  return { built: plant.built, loop: plant.built.loop, slots: slots.loop, count: slots.count };
-}
 
 /** The same installation with its pipes cut into so many cells. */
 function cutInto(cells: number, plant: Plant): Plant {
@@ -31,7 +16,7 @@ function cutInto(cells: number, plant: Plant): Plant {
 }
 
 describe('water that begins to flow through a pipe of one cell and the coil beside it', () => {
-  const { loop, slots, count } = loopOf(makePlant(run(15, 5)));
+  const { loop, slots, count } = loopIn(givenFlow(15, 5));
   const y = new Array<number>(count).fill(20);
   y[slots.out] = 70;
   y[slots.coilIn] = 50;
@@ -59,7 +44,7 @@ describe('water that begins to flow through a pipe of one cell and the coil besi
   });
 
   test('stays one to the last bit all the while it flows: after 10 min', () => {
-    const plant = makePlant(run(15, 5));
+    const plant = makePlant(givenFlow(15, 5));
     const { end } = marchToEnd(plant, { duration: 600 });
     expect(end.memory.mode.coilRuns).toBe(true);
     expect(end.state[slots.out]).toBe(end.state[slots.coilIn]);
@@ -68,9 +53,9 @@ describe('water that begins to flow through a pipe of one cell and the coil besi
   });
 
   test('is not mixed in a longer pipe, beside a coil of which only the conductance is known, or without a loop', () => {
-    const known = { ...run(15, 5), coil: { ...base.coil, given: 'conductance' as const } };
-    for (const variant of [run(15, 12), known]) {
-      const other = loopOf(makePlant(variant));
+    const known = { ...givenFlow(15, 5), coil: { ...base.coil, given: 'conductance' as const } };
+    for (const variant of [givenFlow(15, 12), known]) {
+      const other = loopIn(variant);
       const apart = Array.from({ length: other.count }, (_, slot) => 20 + slot);
       const before = [...apart];
       mixAtCoil(other.loop, other.slots, apart);
@@ -90,14 +75,14 @@ describe('the recovery time', () => {
   };
 
   test.each([
-    ['15 l/min and 4 m', run(15, 4)],
-    ['15 l/min and 6 m', run(15, 6)],
-    ['6 l/min and 2 m', run(6, 2)],
-    ['25 l/min and 8 m', run(25, 8)],
+    ['15 l/min and 4 m', givenFlow(15, 4)],
+    ['15 l/min and 6 m', givenFlow(15, 6)],
+    ['6 l/min and 2 m', givenFlow(6, 2)],
+    ['25 l/min and 8 m', givenFlow(25, 8)],
     ['the flow of its circulator', base],
     [
       'rooms that are heated along with it',
-      { ...run(15, 5), heating: { ...base.heating, arrangement: 'simultaneous' as const } },
+      { ...givenFlow(15, 5), heating: { ...base.heating, arrangement: 'simultaneous' as const } },
     ],
   ])(
     'with %s is that of pipes cut into 12 cells that are not joined, to 0.04 %%',

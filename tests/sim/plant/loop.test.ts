@@ -1,31 +1,20 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { defaultVariant } from '../../../shared/fields.ts';
 import type { Variant } from '../../../shared/variant.ts';
 import type { CoilPath, LoopSlots } from '../../../sim/plant/loop.ts';
 import { coilPathRates, mixAtCoil } from '../../../sim/plant/loop.ts';
 import { makePlant, type Plant } from '../../../sim/plant/plant.ts';
 import { alongPipe } from '../../../sim/plant/primary.ts';
 import { anyRun } from '../../make/anyRun.ts';
+import { givenFlow, loopOf } from '../../make/loopOf.ts';
 import { heldByPrimary } from '../../../sim/measure/primaryHeat.ts';
 import { serviceFor } from '../../../sim/plant/service.ts';
 import { System } from '../../../sim/solve/system.ts';
 
-const base = defaultVariant('loop');
-
-/** A known flow in l/min, a run in m, and no loss unless it is given, W/(m K). */
+/** A known flow in l/min, a run in m, and what its pipes lose, W/(m K). */
 function run(litres: number, length: number, heatLoss = 0): Variant {
-  return {
-    ...base,
-    primary: {
-      ...base.primary,
-      flowFrom: 'given',
-      flow: litres / 60_000,
-      length,
-      lossFrom: 'given',
-      heatLoss,
-    },
-  };
+  const given = givenFlow(litres, length);
+  return { ...given, primary: { ...given.primary, lossFrom: 'given', heatLoss } };
 }
 
 const emptyPath = (): CoilPath => ({
@@ -44,12 +33,6 @@ function ratesAt(plant: Plant, y: readonly number[], flows: boolean) {
   const path = emptyPath();
   coilPathRates(loop, slots, flows ? plant.coilAlone : null, y, net, rates, path);
   return { net, rates, path };
-}
-
-function loopOf(plant: Plant) {
-  const { slots } = new System(plant);
-  if (plant.built === null || slots.loop === null) throw new Error('an ideal boiler');
-  return { loop: plant.built.loop, slots: slots.loop, count: slots.count };
 }
 
 const sum = (values: ArrayLike<number>) => Array.from(values).reduce((all, one) => all + one, 0);

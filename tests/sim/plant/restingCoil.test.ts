@@ -3,29 +3,14 @@ import { defaultVariant } from '../../../shared/fields.ts';
 import type { Variant } from '../../../shared/variant.ts';
 import { passCoil } from '../../../sim/plant/coil.ts';
 import { coilPathRates } from '../../../sim/plant/loop.ts';
-import { makePlant } from '../../../sim/plant/plant.ts';
+import { givenFlow, loopIn } from '../../make/loopOf.ts';
 import { marchToEnd } from '../../make/marchToEnd.ts';
 import { System } from '../../../sim/solve/system.ts';
 
 const base = defaultVariant('coil at rest');
 
-/** A known flow in l/min through a run in m. */
-function run(litres: number, length: number): Variant {
-  return {
-    ...base,
-    primary: { ...base.primary, flowFrom: 'given', flow: litres / 60_000, length },
-  };
-}
-
-function loopOf(variant: Variant) {
-  const plant = makePlant(variant);
-  const { slots } = new System(plant);
-  if (plant.built === null || slots.loop === null) throw new Error('an ideal boiler');
-  return { plant, loop: plant.built.loop, slots: slots.loop, count: slots.count };
-}
-
 describe('a coil at rest with 70 °C in it and 20 °C around it', () => {
-  const { plant, loop, slots, count } = loopOf(run(15, 5));
+  const { plant, loop, slots, count } = loopIn(givenFlow(15, 5));
   const { layers } = plant.cylinder;
   const y = new Array<number>(count).fill(20);
   y[slots.coilIn] = y[slots.coilOut] = 70;
@@ -88,7 +73,7 @@ describe('a coil at rest with 70 °C in it and 20 °C around it', () => {
 });
 
 test('while it runs each half hands on what it holds: 50 °C goes through the tube, 40 °C leaves, 80 °C comes in', () => {
-  const { plant, loop, slots, count } = loopOf(run(15, 0));
+  const { plant, loop, slots, count } = loopIn(givenFlow(15, 0));
   const y = new Array<number>(count).fill(20);
   y[slots.boilerWater] = 80;
   y[slots.coilIn] = 50;
@@ -109,20 +94,20 @@ test('while it runs each half hands on what it holds: 50 °C goes through the tu
 describe('what is emptied in under 4 s is warmed with the boiler', () => {
   // by hand at 65 °C: 980.55 kg/m³ × 4187 J/(kg K) = 4.1056 MJ/(m³ K), 6 l of it
   const water = 24_633;
-  const coilHalf = (flow: number) => loopOf(run(flow, 0)).loop.coil.halfCapacity;
+  const coilHalf = (flow: number) => loopIn(givenFlow(flow, 0)).loop.coil.halfCapacity;
 
   test('a run of 10 m and a coil that are followed leave the boiler its 6 l, 24.63 kJ/K', () => {
-    const { loop } = loopOf(run(6, 10));
+    const { loop } = loopIn(givenFlow(6, 10));
     expect([loop.pipe.cells, loop.coil.halfCapacity > 0]).toEqual([8, true]);
     expect(loop.boilerCapacity / water).toBeCloseTo(1, 3); // worked to 4 figures
   });
 
   test('3 m of 22 mm at 15 l/min hold 3.85 s of water: both pipes go to the boiler, 4.56 kJ/K each', () => {
     // by hand: 3 × 0.32047 l / 0.25 l/s; 3 × 1521.5 J/(m K)
-    const { loop } = loopOf(run(15, 3));
+    const { loop } = loopIn(givenFlow(15, 3));
     expect(loop.pipe.cells).toBe(0);
     expect(loop.boilerCapacity - water).toBeCloseTo(2 * 3 * 1521.5, -1); // worked to 4 figures of the whole
-    const { loop: followed } = loopOf(run(15, 3.2)); // 4.10 s
+    const { loop: followed } = loopIn(givenFlow(15, 3.2)); // 4.10 s
     expect(followed.pipe.cells).toBe(1);
     expect(followed.boilerCapacity / water).toBeCloseTo(1, 3);
   });
@@ -131,15 +116,15 @@ describe('what is emptied in under 4 s is warmed with the boiler', () => {
     const half = coilHalf(15);
     const perFlow = 4.1056e6 / 60_000; // W/K for each l/min
     const most = half / 4 / perFlow; // l/min
-    expect(loopOf(run(most * 0.99, 0)).loop.coil.halfCapacity).toBeCloseTo(half, 6);
-    const { loop } = loopOf(run(most * 1.01, 0));
+    expect(loopIn(givenFlow(most * 0.99, 0)).loop.coil.halfCapacity).toBeCloseTo(half, 6);
+    const { loop } = loopIn(givenFlow(most * 1.01, 0));
     expect(loop.coil.halfCapacity).toBe(0);
     expect((loop.boilerCapacity - water) / (2 * half)).toBeCloseTo(1, 2); // worked to 4 figures of the whole
   });
 
   test('a coil of which only the conductance is known holds 0 J/K', () => {
-    const known = { ...run(15, 0), coil: { ...base.coil, given: 'conductance' as const } };
-    const { loop } = loopOf(known);
+    const known = { ...givenFlow(15, 0), coil: { ...base.coil, given: 'conductance' as const } };
+    const { loop } = loopIn(known);
     expect(loop.coil.halfCapacity).toBe(0);
     expect(loop.boilerCapacity / water).toBeCloseTo(1, 3);
   });
@@ -148,14 +133,14 @@ describe('what is emptied in under 4 s is warmed with the boiler', () => {
 test('left alone for 1 h a coil at 70 °C in a store at 20 °C comes to it, and the store has its heat to 1e-6', () => {
   const heating = { ...base.heating, arrangement: 'hotWaterOnly' as const };
   const cold: Variant = {
-    ...run(15, 0),
+    ...givenFlow(15, 0),
     heating,
     cylinder: { ...base.cylinder, standingLoss: 0 },
     draw: { ...base.draw, incomingCold: 20 },
     stat: { ...base.stat, setPoint: 20, differential: 5 },
     run: { ...base.run, duration: 3600 },
   };
-  const { plant, loop, slots } = loopOf(cold);
+  const { plant, loop, slots } = loopIn(cold);
   const { state, memory } = new System(plant).start();
   const warm = [...state];
   warm[slots.coilIn] = warm[slots.coilOut] = 70;
