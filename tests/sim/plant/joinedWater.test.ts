@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { defaultVariant } from '../../../shared/fields.ts';
-import { mixAtCoil } from '../../../sim/plant/loop.ts';
+import { coilPathRates, mixAtCoil } from '../../../sim/plant/loop.ts';
 import { makePlant, type Plant } from '../../../sim/plant/plant.ts';
 import { reheatTime } from '../../../sim/run/reheatTime.ts';
 import { toEnd } from '../../../sim/run/toEnd.ts';
@@ -50,6 +50,27 @@ describe('water that begins to flow through a pipe of one cell and the coil besi
     expect(end.state[slots.out]).toBe(end.state[slots.coilIn]);
     expect(end.state[slots.back]).toBe(end.state[slots.coilOut]);
     expect(end.state[slots.out]).not.toBe(end.state[slots.back]);
+  });
+
+  test('reaches the coil 8.9 s late, as long as half a coil of 9155 J/K lasts at 15 l/min', () => {
+    const { plant } = loopIn(givenFlow(15, 5));
+    // by hand: 0.25 l/s × 0.98055 kg/l × 4187 J/(kg K) = 1026.4 W/K
+    expect(loop.coil.halfCapacity / 1026.4).toBeCloseTo(8.92, 2);
+    const state = new Array<number>(count).fill(20);
+    state[slots.boilerWater] = 80;
+    const rates = new Array<number>(count).fill(0);
+    const path = { coilInlet: 0, coilOutlet: 0, coilHeat: 0, pipeLoss: 0, coilReturn: 0 };
+    const net = new Float64Array(plant.cylinder.layers);
+    const lossless = { ...loop, pipe: { ...loop.pipe, lossConductance: 0 } };
+    let delay = 0;
+    const dt = 0.01; // a sum of Euler’s steps is exact for a mixed cell, less half a step
+    for (let t = 0; t < 200; t += dt) {
+      coilPathRates(lossless, slots, plant.coilAlone, state, net, rates, path);
+      delay += (dt * (80 - path.coilInlet)) / 60;
+      for (const slot of [slots.out, slots.coilIn]) state[slot] += dt * rates[slot];
+    }
+    const pipe = loop.pipe.capacity / plant.coilAlone.heatRate;
+    expect(delay - pipe).toBeCloseTo(8.92, 1);
   });
 
   test('is not mixed in a longer pipe, beside a coil of which only the conductance is known, or without a loop', () => {
