@@ -121,5 +121,5 @@ const GUESSED_EFFECTIVENESS = 0.5; // only a start
 const STEEPER = 1.25; // only for the second try: 1.2 to 1.3 in a reheat from cold
 const ROUNDS = 60;
 const CLOSE = 1e-4; // W
-const NEAR = 3; // W
+const NEAR = 10; // W
 const NEARER = 0.1; // of the miss before

@@ -190,8 +190,8 @@ describe('what the coil passes', () => {
         const heat = lengths.map((length) =>
           sampled(run({ 'coil.length': length }), 'coilHeat', 60 * minutes),
         );
-        // two thirds more surface, and not a thirtieth of that more heat
-        expect(heat[2] / heat[0] - 1).toBeLessThan((20 / 12 - 1) / 30);
+        // two thirds more surface, a fiftieth more heat
+        expect(heat[2] / heat[0] - 1).toBeLessThan(0.02);
         const flow = lengths.map((length) =>
           sampled(run({ 'coil.length': length }), 'flow', 60 * minutes),
         );
